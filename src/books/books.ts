@@ -1,0 +1,79 @@
+// What a kind may ask: a rate, a product by role, a chart row, a target, a table row. Every answer carries its row.
+import type { Quantity } from '../units/quantity.ts'
+import type { Fill } from '../reference/fills.ts'
+
+export interface Product {
+  readonly item: string
+  readonly name: string
+  readonly role: string
+  readonly unit: string
+  readonly buyUnit: string
+  readonly pack: Quantity
+  readonly wastePct: Quantity<'pct'>
+  readonly unitPriceCents: Quantity<'cents'>
+  readonly charge: 'whole' | 'used'
+  readonly ratedFor?: 'ic' | 'non-ic'
+  readonly noncombustible: boolean
+  readonly heightIn?: Quantity<'in'>
+  readonly sizeIn?: readonly [Quantity<'in'>, Quantity<'in'>]
+  readonly rValue?: Quantity<'R'>
+}
+
+export interface ChartRow {
+  readonly chartR: number
+  readonly interpolated: boolean
+  readonly settledDepthIn: Quantity<'in'>
+  readonly initialDepthIn: Quantity<'in'>
+  readonly weightPsf: Quantity<'lb/ft2'>
+  readonly coverageFt2: Quantity<'ft2/bag'>
+  readonly r: Quantity<'R'>
+}
+
+/** What the chart says to a need. */
+export type ChartAnswer =
+  | { readonly is: 'row'; readonly row: ChartRow; readonly excess?: boolean; readonly below?: ChartRow; readonly above?: ChartRow }
+  /** Less than half the first row: not worth blowing. */
+  | { readonly is: 'leave'; readonly first: ChartRow }
+  | { readonly is: 'beyond'; readonly last: ChartRow }
+
+export interface BlownProduct extends Product {
+  readonly fill: string
+  readonly bagLb: Quantity<'lb'>
+  answer(need: Quantity<'R'>): ChartAnswer
+}
+
+export interface Books {
+  /** Person-hours for each unit of a kind of work: the company's own, else the starting value, listed as an assumption. */
+  rate(work: string, starting: number, per: string): Quantity<'h/unit'>
+  /** A starting value that the company file may replace. */
+  start<U extends Quantity['unit']>(id: string, value: number, unit: U, what: string, why?: string): Quantity<U>
+  /** The product that fills a role. */
+  product(role: string): Product
+  blown(item: string): BlownProduct | undefined
+  readonly blownItems: readonly string[]
+  fill(name: string): Fill
+  target(): Quantity<'R'>
+  /** A subcontractor's price for one piece of work. */
+  subcontract(work: string): Quantity<'cents'>
+  /** Which of several ways the company takes, where the job is silent. */
+  choice(name: string): string | undefined
+  readonly company: Company
+}
+
+export interface Company {
+  readonly name: string
+  readonly crew: Quantity<'person'>
+  readonly hoursPerDay: Quantity<'h'>
+  readonly wageCents: Quantity<'cents'>
+  readonly machine: 'truck' | 'rental'
+  readonly marginPct: Quantity<'pct'>
+  readonly contingencyPct: Quantity<'pct'>
+  readonly minimumCents: Quantity<'cents'>
+  readonly salesTaxPct: Quantity<'pct'>
+  readonly roundingCents: Quantity<'cents'>
+  readonly visitFeeCents: Quantity<'cents'>
+  readonly depositPct: Quantity<'pct'>
+  readonly validDays: Quantity<'day'>
+  readonly dumpCentsPerTon: Quantity<'cents'>
+  readonly dumpMinimumCents: Quantity<'cents'>
+}

@@ -1,0 +1,69 @@
+// The estimate as other programs read it: plain data, rounded on the way out. These names are frozen as lidwork-estimate/1; more may be added.
+import type { GateState, Phase, Role } from '../scope/kind.ts'
+
+export const ESTIMATE_FORMAT = 'lidwork-estimate/1'
+
+export type Verdict = 'go' | 'conditional' | 'hold' | 'stop'
+
+export interface GateOut {
+  id: string; code: string; state: GateState; open: boolean
+  stops: { phases: Phase[]; places: string[] }
+  where: string; why: string; clearedBy: string; clearedByTask?: string
+  clearance?: { by: string; on: string; paper: string; kind: string }
+  line: number; path: string
+}
+export interface StoppedOut { id: string; title: string; phase: Phase; gate: string; why: string }
+export interface AreaOut {
+  id: string; kind: string; areaFt2: number; netAreaFt2: number; existingR: number; targetR: number; addedR: number
+  product?: string; chartR?: number; interpolated?: boolean; settledDepthIn?: number; initialDepthIn?: number
+  topOfFillInitialIn?: number; topOfFillSettledIn?: number; bags?: number; addedWeightPsf?: number; ceilingLoadPsf?: number; ceilingLimitPsf?: number
+  finalR?: number; averageR?: number; uBefore: number; uAfter?: number; edgeStripFt?: number; markers?: number
+  /** The chart rows beside the one blown, with what their bags cost. */
+  neighborRows?: { chartR: number; bags: number; bagsCents: number }[]
+  /** The lightest product that meets the R within the ceiling's limit, and what the job costs with it. */
+  lighter?: { product: string; chartR: number; bags: number; ceilingLoadPsf: number; totalCents: number; moreCents: number }
+  stoppedBy: string[]
+}
+export interface SealingOut {
+  id: string; kind: string; area: string; where: string; count: number; method: string
+  materials: { item: string; quantity: number; unit: string }[]
+  personHours: number; tasks: string[]
+}
+export interface TaskOut {
+  step: number; id: string; title: string; phase: Phase; areas: string[]; after: string[]; because: { task: string; why: string }[]
+  role: Role; personHours: number; cautions: string[]; proof: string; clears: string[]
+}
+export interface MaterialOut {
+  item: string; name: string; needed: number; unit: string; wastePct: number; buy: number; buyUnit: string
+  charge: 'whole' | 'used'; charged: number; unitPriceCents: number; totalCents: number; usedFor: string[]
+}
+export interface PriceOut {
+  materialsCents?: number; salesTaxCents?: number; laborCents?: number; subcontractCents?: number; otherCents: number; directCents: number
+  contingencyCents?: number; overheadCents?: number; costCents?: number; marginPct?: number; markupPct?: number; minimumAddedCents?: number
+  roundingCents?: number; customerTaxCents?: number; totalCents?: number; incentivesCents?: number; netCents?: number; depositCents?: number
+  validDays?: number; excludes: string[]
+}
+export interface FindingOut { code: string; severity: 'warning' | 'note'; line: number; path: string; message: string }
+export interface AssumptionOut { id: string; what: string; value: number; unit: string; why: string }
+
+export interface EstimateOut {
+  format: typeof ESTIMATE_FORMAT
+  job: { id: string; title: string; status: string; surveyedOn: string; customer?: string }
+  basis: { priceBook: { name: string; dated: string; demo: boolean }; company: { name: string; dated: string; demo: boolean }
+    codeEdition?: string; climateZone?: string; state: string; county?: string }
+  verdict: Verdict
+  gates: GateOut[]
+  stopped: StoppedOut[]
+  areas: AreaOut[]
+  eaves?: { bays: number; ventedBays: number; baffles: number; windBlocks: number
+    sides: { id: string; area: string; where: string; bays: number; ventedBays: number; baffles: number }[] }
+  sealing: SealingOut[]
+  ducts: never[]
+  tasks: TaskOut[]
+  materials: MaterialOut[]
+  labor: { personHours: number; wageCents: number; byPhase: Partial<Record<Phase, number>>; crewSize: number; days: number }
+  price: PriceOut
+  findings: FindingOut[]
+  overrides: { path: string; value: number | string; insteadOf: number | string }[]
+  assumptions: AssumptionOut[]
+}

@@ -1,0 +1,66 @@
+// The format of a job file: sections in the order of the walk through the house.
+import * as f from '../fields/index.ts'
+import { editions, zones } from '../reference/targets.ts'
+import { applianceSchema } from '../scope/appliances.ts'
+import { eaveSchema } from '../scope/eaves.ts'
+import { areaKinds, hazardKinds, openingKinds, type Area, type Hazard, type Opening } from '../scope/index.ts'
+
+const states = 'AL AK AZ AR CA CO CT DE DC FL GA HI ID IL IN IA KS KY LA ME MD MA MI MN MS MO MT NE NV NH NJ NM NY NC ND OH OK OR PA RI SC SD TN TX UT VT VA WA WV WI WY'.split(' ')
+
+export const JOB_FORMAT = 'lidwork-job/1'
+
+export const jobSchema = f.fields({
+  format: f.literal(JOB_FORMAT),
+  job: f.fields({
+    id: f.id('short name of the job', { examples: ['quince-lane-14'] }),
+    title: f.text('what the papers call it', { examples: ['14 Quince Lane, seal and blow'] }),
+    customer: f.optional(f.text('who it is for')),
+    address: f.optional(f.text('street and town')),
+    zip: f.optional(f.pattern('^\\d{5}(-\\d{4})?$', 'zip', 'zip code, in quotes', { examples: ['53913'] })),
+    surveyedOn: f.date('day of the survey'),
+    surveyedBy: f.text('who surveyed'),
+    status: f.word(['draft', 'sent', 'signed', 'expired'] as const, 'where the quote stands'),
+  }, 'the job'),
+  house: f.fields({
+    state: f.word(states, 'two-letter state'),
+    county: f.optional(f.text('county', { examples: ['Sauk'] })),
+    climateZone: f.optional(f.nameOrNumber(`^(${zones.join('|')})$`, 'zone', 'IECC climate zone: 1 to 8, or 4C; by the map of the edition used', { examples: [5, '4C'] })),
+    yearBuilt: f.optional(f.number('year', { min: 1600, max: 2100, whole: true }, 'year built; without it every year is possible', { examples: [1962] })),
+    stories: f.optional(f.number('stories', { min: 1, max: 5 }, 'stories above grade', { examples: [1, 1.5] })),
+    floorAreaFt2: f.optional(f.number('ft2', { above: 0, max: 100000 }, 'conditioned floor area')),
+    volumeFt3: f.optional(f.number('ft3', { above: 0, max: 1000000 }, 'conditioned volume')),
+    bedrooms: f.optional(f.number('each', { min: 0, max: 30, whole: true }, 'bedrooms')),
+  }, 'the house'),
+  target: f.fields({
+    code: f.optional(f.word(editions, 'ceiling R of this IECC edition in this zone, as advice')),
+    rValue: f.optional(f.rValue('or an R of your own', { examples: [49] })),
+  }, 'how much R: an edition or an R'),
+  access: f.optional(f.fields({
+    hoseFt: f.optional(f.feet(500, 'truck to the far end', { examples: ['~90'] })),
+    walkToHatchFt: f.optional(f.feet(500, 'door to hatch')),
+  }, 'way in')),
+  notFound: f.list(f.word(hazardKinds.map(k => k.kind), 'a hazard'), 'hazards you looked for and did not find'),
+  hazards: f.list(f.oneOfKinds<Hazard>(hazardKinds.map(k => k.kind), 'a hazard seen or suspected'), 'hazards you saw or suspect; the rest counts as not looked at'),
+  appliances: f.optional(f.list(applianceSchema, 'everything that burns fuel; [] = none does')),
+  areas: f.list(f.oneOfKinds<Area>(areaKinds.map(k => k.kind), 'a piece of ceiling'), 'one for each piece of ceiling that is framed, filled or reached differently', { min: 1 }),
+  eaves: f.optional(f.list(eaveSchema, 'roof edges over the areas; [] = none bears on this ceiling')),
+  openings: f.list(f.oneOfKinds<Opening>(openingKinds.map(k => k.kind), 'an opening'), 'openings between house and attic, in the order you walked: far end first'),
+  clearances: f.optional(f.list(f.fields({
+    gate: f.text('gate it opens, by its code', { examples: ['combustion-untested'] }),
+    in: f.optional(f.id('area it is for')),
+    of: f.optional(f.id('appliance it is for')),
+    kind: f.text('kind of paper, from the list of the gate', { examples: ['combustion-test'] }),
+    by: f.text('who signed'),
+    license: f.optional(f.text('license of the signer, where one is needed')),
+    on: f.date('date of the paper'),
+    paper: f.text('where the paper is kept', { examples: ['letters/heater.pdf'] }),
+  }, 'one paper'), 'who opened which gate, when, and the paper that says so')),
+  choices: f.optional(f.fields({
+    fill: f.optional(f.byName(f.id('a blown product of the price book'), 'blown product for each area', )),
+    marginPct: f.optional(f.number('pct', { min: 0, max: 90 }, 'gross margin of this job')),
+  }, 'what was chosen for this job')),
+}, 'one surveyed house')
+
+export type JobFile = f.Static<typeof jobSchema>
+
+export const kindSchemas = Object.fromEntries([...areaKinds, ...openingKinds, ...hazardKinds].map(k => [k.kind, k.schema]))

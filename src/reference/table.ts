@@ -1,0 +1,16 @@
+/** How a published value came to stand here. */
+export type Obtained = 'published, seen' | 'published, seen in a copy' | 'from memory, high' | 'from memory, medium' | 'from memory, low' | 'judgment' | 'common practice, no source'
+
+/** Rows of data with where they come from; a row may name its own source where it differs from the table's. */
+export interface Table<R extends object> {
+  readonly name: string
+  readonly title: string
+  readonly source: string
+  readonly obtained: Obtained
+  /** Unit of each numeric column. */
+  readonly units: Readonly<Record<string, string>>
+  readonly rows: readonly (R & { readonly source?: string; readonly obtained?: Obtained })[]
+}
+
+export const table = <R extends object>(t: Table<R>): Table<R> => t
+export const sourceOf = <R extends object>(t: Table<R>, r: { readonly source?: string }): string => r.source ?? t.source

@@ -1,0 +1,43 @@
+// What burns fuel in the house. Anything not sealed or electric is tested before the house is tightened.
+import * as f from '../fields/index.ts'
+import { TIGHTENING, type Clearable, type Found, type Gate } from './kind.ts'
+
+export const applianceSchema = f.fields({
+  id: f.id('short name', { examples: ['heater'] }),
+  kind: f.word(['water-heater', 'furnace', 'boiler', 'room-heater', 'oven', 'fireplace', 'dryer', 'other'] as const, 'what it is'),
+  fuel: f.word(['gas', 'propane', 'oil', 'wood', 'electric'] as const, 'what it burns'),
+  vent: f.word(['natural-draft', 'fan-assisted', 'sealed', 'unvented', 'none', 'unknown'] as const, 'how it vents; sealed takes its air from outdoors; none for electric'),
+  at: f.text('where it stands', { examples: ['utility closet'] }),
+  test: f.optional(f.fields({
+    result: f.word(['pass', 'fail'] as const, 'draft, spillage and carbon monoxide, worst case'),
+    on: f.date('day of the test'),
+    by: f.text('who tested'),
+  }, 'combustion test before the work')),
+}, 'one fuel-burning or electric appliance')
+export type Appliance = f.Static<typeof applianceSchema>
+
+export const combustionClearable: readonly Clearable[] = [{ kind: 'combustion-test', outside: true }]
+
+const NAMES: Readonly<Record<Appliance['kind'], string>> = { 'water-heater': 'water heater', furnace: 'furnace', boiler: 'boiler', 'room-heater': 'room heater', oven: 'oven', fireplace: 'fireplace', dryer: 'dryer', other: 'appliance' }
+const VENTS: Readonly<Record<Appliance['vent'], string>> = { 'natural-draft': 'natural-draft', 'fan-assisted': 'fan-assisted', sealed: 'sealed', unvented: 'unvented', none: '', unknown: '(vent not looked at)' }
+
+export const applianceName = (a: Appliance): string => NAMES[a.kind]
+/** Its flame shares air with the rooms. */
+export const takesRoomAir = (a: Appliance): boolean => a.fuel !== 'electric' && a.vent !== 'sealed'
+
+/** A pass in the file opens nothing that was never shut; no test is a hold, a failed test is a stop. */
+export function applianceGate({ item, at }: Found<Appliance>): Gate | undefined {
+  if (!takesRoomAir(item) || item.test?.result === 'pass') return undefined
+  const name = applianceName(item)
+  const shared = { where: item.at, in: 'house', of: item.id, stops: { phases: TIGHTENING, places: [] }, clearable: combustionClearable }
+  return item.test?.result === 'fail'
+    ? { ...shared, code: 'combustion-failed', state: 'stop', path: `${at}/test`, why: `the ${name} failed its combustion test: sealing may bring its gases into the rooms`, clearedBy: 'repair by a licensed HVAC contractor, then a passed test (appliances[].test)' }
+    : { ...shared, code: 'combustion-untested', state: 'hold', path: at, why: `a ${VENTS[item.vent]} ${item.fuel} ${name} that nobody has tested may spill once the house is tighter`.replace(/  +/g, ' '), clearedBy: 'a passed combustion test by a certified tester (appliances[].test)',
+      clearedByTask: 'test-combustion-in', condition: `The price holds only if the ${name} (${item.at}) passes its combustion test before work starts.` }
+}
+
+/** No list at all: nobody said whether anything burns fuel. */
+export const appliancesNotListed = (path: string): Gate => ({
+  code: 'appliances-not-listed', state: 'hold', where: 'house', in: 'house', path, why: 'nobody said what burns fuel in this house; an untested flame may spill once the house is tighter', stops: { phases: TIGHTENING, places: [] },
+  clearedBy: 'a look by the estimator, written as `appliances:` ([] says that none burns fuel)', clearedByTask: 'look-appliances', clearable: [], condition: 'The price holds only if a look finds no fuel-burning appliance, or its combustion test is passed, before work starts.',
+})

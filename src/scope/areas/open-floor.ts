@@ -1,0 +1,286 @@
+import * as f from '../../fields/index.ts'
+import { accessFactor, netOf, over, personHours, product, thousandsOf, times, wholePacks, blowFactor } from '../../calc/arithmetic.ts'
+import { bags, ceilingLoad, exposedJoist, joistShare, markers, removedVolume, settledPerInch, tons, topOfFill } from '../../calc/fill.ts'
+import { fieldU, finalR, joistPathR, layerR, needR, newAboveJoist, rPerInch, seriesR, shortR } from '../../calc/heat.ts'
+import { floorAdded, lineCents } from '../../calc/price.ts'
+import type { BlownProduct, Books, ChartAnswer, ChartRow } from '../../books/books.ts'
+import type { Finding } from '../../findings/finding.ts'
+import { ceilingLimits, lumber, MOST_PSF_ROW } from '../../reference/ceilings.ts'
+import { fills } from '../../reference/fills.ts'
+import { sourceOf } from '../../reference/table.ts'
+import { asTape } from '../../units/tape.ts'
+import { assumed, exactly, given, row, total, work, type Quantity } from '../../units/quantity.ts'
+import { COVERING, fillOf, itself, type Figures, type Found, type Gate, type Measure, type Task } from '../kind.ts'
+import { headroomFactor, hatchFactor, oldFillFactor, websFactor, type Webs } from '../access.ts'
+import { baseR, woodPerInch } from '../ceiling.ts'
+import { eaveWork, type Eave } from '../eaves.ts'
+import { gapNow, layerSchema, named, readLayers } from '../layers.ts'
+
+const boards = ['gypsum', 'sag-resistant-gypsum', 'plaster', 'plank', 'tile'] as const
+
+export const openFloorSchema = f.item('open-floor', 'Open attic floor', {
+  id: f.id('short name that openings and eaves use', { examples: ['main'] }),
+  rectanglesFt: f.list(f.pairOf(f.feet(500, 'one side, inside the walls'), 'length and width'), 'the floor as rectangles', { min: 1, max: 50 }),
+  leaveOut: f.optional(f.list(f.fields({ what: f.text('what it is', { examples: ['stair head'] }), areaFt2: f.number('ft2', { above: 0, max: 50000 }, 'area not to be filled') }, 'a part left out'), 'parts of the rectangles that are not filled')),
+  joists: f.fields({
+    size: f.word(lumber.rows.map(r => r.size), 'nominal size of the ceiling joist or bottom chord'),
+    spacingIn: f.inches(48, 'center to center', { min: 6, examples: [16, 24] }),
+  }, 'what the ceiling hangs on'),
+  ceiling: f.fields({
+    board: f.word(boards, 'what the ceiling is'),
+    thicknessIn: f.inches(3, 'thickness of the board', { examples: ['1/2', '5/8'] }),
+    condition: f.word(['sound', 'sagging', 'stained'] as const, 'sagging or stained: no load on it'),
+  }, 'the ceiling seen from below'),
+  roofPitch: f.number('rise in 12', { above: 0, max: 24 }, 'roof slope over the eave', { examples: [5] }),
+  heelIn: f.inches(60, 'ceiling plane to underside of the roof deck, at the outer edge of the plate', { examples: ['5 1/2'] }),
+  wallIn: f.optional(f.inches(24, 'thickness of the outside wall', { default: 4.5 })),
+  ventGapIn: f.optional(f.inches(6, 'air gap kept under the deck, square to it', { default: 1 })),
+  headroomIn: f.inches(400, 'clear height where most of the work is', { examples: [62] }),
+  webs: f.optional(f.word(['open', 'w', 'dense'] as const, 'roof framing in the way: open, W-trusses, dense webs', { default: 'open' })),
+  rValue: f.optional(f.rValue('target of this area alone')),
+  existing: f.list(layerSchema, 'existing fill from the ceiling up; [] = bare', { max: 10 }),
+})
+
+export type OpenFloor = f.Static<typeof openFloorSchema>
+
+export interface OpenFloorAround {
+  readonly eaves: readonly Found<Eave>[]
+  /** Product chosen for this area, and where it was said. */
+  readonly fill?: string
+  readonly fillAt?: string
+  /** Sides of the largest hatch of the house, shorter first. */
+  readonly hatchIn?: readonly [Quantity, Quantity]
+  readonly workBelow20F?: boolean
+}
+
+function check(found: Found<OpenFloor>): Finding[] {
+  const { item, at } = found
+  const out: Finding[] = []
+  const gross = item.rectanglesFt.reduce((sum, [a, b]) => sum + a * b, 0)
+  const left = (item.leaveOut ?? []).reduce((sum, p) => sum + p.areaFt2, 0)
+  if (left >= gross) out.push({ code: 'nothing-left-to-fill', severity: 'error', path: `${at}/leaveOut`, says: `${left} ft2 is left out of ${gross} ft2`, why: 'nothing of the floor remains', mend: 'correct the rectangles, or drop the area' })
+  item.existing.forEach((l, i) => {
+    const here = `${at}/existing/${i}`
+    const form = fills.rows.find(r => r.fill === l.fill)!.form
+    if (form === 'loose' && (l.condition === 'fair' || l.condition === 'poor')) {
+      out.push({ code: 'loose-fill-has-no-gaps', severity: 'error', path: `${here}/condition`, says: `${l.fill} in ${l.condition} condition`, why: 'fair and poor grade the gaps between batts; loose fill takes its measured depth', mend: 'write good, or failed where it counts for nothing' })
+    }
+    if (l.action === 'refit' && form === 'loose') out.push({ code: 'loose-fill-is-not-refitted', severity: 'error', path: `${here}/action`, says: `refit on ${l.fill}`, why: 'only batts are refitted', mend: 'write keep, move or remove' })
+    if (l.condition === 'failed' && l.action !== 'remove') out.push({ code: 'failed-fill-kept', severity: 'warning', path: `${here}/action`, says: `failed ${l.fill} stays`, why: 'wet, fouled or contaminated fill is never left under new fill; here it counts R 0 and keeps its weight', mend: 'write action: remove' })
+    if ((l.labelIn === undefined) !== (l.labelR === undefined)) out.push({ code: 'label-needs-both', severity: 'error', path: here, says: 'labelIn without labelR, or the other way round', why: 'squeezing is worked from both', mend: 'write both figures of the label, or neither' })
+    const deep = l.depthIn.reduce((a, b) => a + b, 0) / l.depthIn.length
+    if (l.labelIn !== undefined && deep < l.labelIn * 0.75) out.push({ code: 'squeezed-too-far', severity: 'error', path: `${here}/labelIn`, says: `${asTape(deep)} in of a ${asTape(l.labelIn)} in batt`, why: 'more than a quarter squeezed: the rule for compressed batts ends there', mend: 'measure its R otherwise, or write action: remove' })
+    if (l.depthIn.length < 5) out.push({ code: 'few-probes', severity: 'note', path: `${here}/depthIn`, says: `${l.depthIn.length} of 5 probes`, why: 'existing R is only as good as its probes', mend: 'probe five places away from hatch and eaves' })
+    for (const above of item.existing.slice(0, i)) if (above.action === 'remove' && l.action !== 'remove') {
+      out.push({ code: 'kept-over-removed', severity: 'error', path: `${here}/action`, says: `${l.fill} stays over ${above.fill} that goes`, why: 'what lies on a removed layer has to come out first', mend: 'write move or remove for it' })
+      break
+    }
+  })
+  return out
+}
+
+function limitOf(found: Found<OpenFloor>): Quantity<'lb/ft2'> | undefined {
+  const { ceiling: { board, thicknessIn }, joists: { spacingIn } } = found.item
+  // The row for the spacing at hand, or the next wider one.
+  const rows = ceilingLimits.rows.filter(r => r.board === board && thicknessIn >= r.thicknessIn - 1e-9 && r.spacingIn >= spacingIn - 1e-9)
+  const best = rows.sort((a, b) => a.spacingIn - b.spacingIn || b.thicknessIn - a.thicknessIn)[0]
+  return best && row(best.limitPsf, 'lb/ft2', `ceiling-limits: ${board} ${asTape(best.thicknessIn)} in at ${best.spacingIn} in`, sourceOf(ceilingLimits, best), given(spacingIn, 'in', `${found.at}/joists/spacingIn`))
+}
+
+export interface AreaMeasure extends Measure {
+  /** For the openings in it. */
+  readonly topOfFillInitialIn: Quantity<'in'>
+  readonly access: Quantity<'factor'>
+  readonly filled: boolean
+  /** The fabric away from openings, before and after. */
+  readonly fabric: { readonly netAreaFt2: Quantity<'ft2'>; readonly base: Quantity<'R'>; readonly uFieldBefore: Quantity<'U'>; readonly uFieldAfter: Quantity<'U'>
+    readonly strip?: { readonly areaFt2: Quantity<'ft2'>; readonly uBefore: Quantity<'U'>; readonly uAfter: Quantity<'U'> } }
+  readonly eaves: readonly Figures[]
+  readonly windBlocks: Quantity<'each'>
+  /** What the chart said, with the rows beside it. */
+  readonly chart?: { readonly product: BlownProduct; readonly answer: ChartAnswer; bagsFor(row: ChartRow): Quantity<'bag'>; loadFor(row: ChartRow): Quantity<'lb/ft2'> }
+  /** Figures that stand only while the fill does. */
+  readonly fillFigures: readonly string[]
+}
+
+const FILL_FIGURES = ['product', 'chartR', 'interpolated', 'settledDepthIn', 'initialDepthIn', 'topOfFillInitialIn', 'topOfFillSettledIn', 'bags', 'addedWeightPsf',
+  'ceilingLoadPsf', 'finalR', 'averageR', 'uAfter', 'edgeStripFt', 'markers', 'neighborRows', 'lighter'] as const
+
+export function takeoff(found: Found<OpenFloor>, books: Books, around: OpenFloorAround): AreaMeasure {
+  const { item, at, q } = found
+  const id = item.id
+  const tasks: Task[] = [], gates: Gate[] = [], findings: Finding[] = [], assumes: Quantity[] = [], unknowns: string[] = []
+
+  // Area
+  const rectangles = item.rectanglesFt.map((r, i) => work(product, { length: given(r[0], 'ft', `${at}/rectanglesFt/${i}/0`), width: given(r[1], 'ft', `${at}/rectanglesFt/${i}/1`) }))
+  const areaFt2 = rectangles.length === 1 ? rectangles[0]! : total('ft2', named(rectangles, i => `rectangle${i + 1}`))
+  const leftOut = (item.leaveOut ?? []).map((p, i) => given(p.areaFt2, 'ft2', `${at}/leaveOut/${i}/areaFt2`))
+  const netAreaFt2 = leftOut.length === 0 ? areaFt2 : work(netOf, { whole: areaFt2, leftOut: total('ft2', leftOut) })
+
+  // What is there
+  const layers = readLayers(item.existing, `${at}/existing`, books)
+  const kept = layers.filter(l => l.kept)
+  const zero = <U extends Quantity['unit']>(unit: U, why: string) => exactly(0, unit, why)
+  const existingR = kept.length === 0 ? zero('R', 'no fill stays') : total('R', named(kept.map(l => l.r), i => `layer${i + 1}`))
+  const keptIn = kept.length === 0 ? zero('in', 'no fill stays') : total('in', named(kept.map(l => l.depthIn), i => `layer${i + 1}`))
+  const keptPsf = kept.length === 0 ? zero('lb/ft2', 'no fill stays') : total('lb/ft2', named(kept.map(l => l.psf), i => `layer${i + 1}`))
+  const gaps = kept.map(l => l.gaps).sort((a, b) => b.value - a.value)[0] ?? zero('fraction', 'no fill stays')
+
+  // Access
+  const headroom = headroomFactor(q('headroomIn'))
+  const webs = websFactor((item.webs ?? 'open') as Webs, item.webs === undefined ? undefined : `${at}/webs`)
+  const oldDepth = layers.length === 0 ? zero('in', 'bare floor') : total('in', named(layers.map(l => l.depthIn), i => `layer${i + 1}`))
+  const oldFill = oldFillFactor(oldDepth)
+  const hatch = hatchFactor(around.hatchIn)
+  const air = books.start('air-temperature-factor', 1, 'factor', 'work done neither above 110 °F nor below 20 °F', 'no work date in the file')
+  const cap = books.start('access-cap', 3, 'factor', 'most the access factors may multiply to')
+  const access = work(accessFactor, { headroom, oldFill, webs, hatch, air, cap })
+  if (headroom.value * oldFill.value * webs.value * hatch.value * air.value > cap.value) findings.push({ code: 'access-over-cap', severity: 'warning', path: `${at}/headroomIn`, says: `access factors multiply to ${(headroom.value * oldFill.value * webs.value * hatch.value).toFixed(2)}`, why: `the rates end at ${cap.value}`, mend: 'price this area by the day, or open a new access' })
+  const plain = exactly(1, 'factor', 'no access factor on this work')
+  const hours = (amount: Quantity, rateId: string, starting: number, per: string, factor: Quantity<'factor'> = access) =>
+    work(personHours, { amount, rate: books.rate(rateId, starting, per), access: factor })
+  const thousands = work(thousandsOf, { areaFt2: netAreaFt2 })
+
+  // Old fill
+  const prepare = (n: number, verb: string, title: string, h: Quantity<'h'>, more: Partial<Task> = {}): void => {
+    tasks.push({ id: `${verb}-${id}-${n}`, title, phase: 'prepare', work: 'old-fill', touches: [id], serves: fillOf(id), role: 'crew', personHours: h, needs: [],
+      cautions: ['Respirator, gloves, long sleeves.', 'Step on framing only.'], proof: 'photo', ...more })
+  }
+  let otherCents: Quantity<'cents'> | undefined
+  layers.forEach((l, i) => {
+    const batt = books.fill(l.item.fill).form === 'batt'
+    const name = fills.rows.find(r => r.fill === l.item.fill)!.title
+    if (l.item.action === 'refit') prepare(i + 1, 'refit', `Straighten and refit the ${name}`, hours(thousands, 'refit-batts', 5.3, '1000 ft2'))
+    if (l.item.action === 'move') prepare(i + 1, 'move', `Roll aside and lay back the ${name}`, hours(thousands, 'move-batts', 4, '1000 ft2'), { serves: itself })
+    if (l.item.action === 'remove') {
+      const volume = work(removedVolume, { areaFt2: netAreaFt2, depthIn: l.depthIn })
+      const bag = books.product(batt ? 'debris-bag' : 'vacuum-bag')
+      const bagCount = work(wholePacks, { needed: volume, wastePct: zero('pct', 'bags are counted, not wasted'), pack: books.start(batt ? 'debris-bag-ft3' : 'vacuum-bag-ft3', batt ? 4 : 75, 'ft3', batt ? 'batts in one bag' : 'loose fill in one vacuum bag') })
+      const inches = work(over, { amount: l.depthIn, free: exactly(6, 'in', 'the rate for vacuuming covers the first 6 in') })
+      const rateNow = batt ? books.rate('pull-batts', 7, '1000 ft2') : books.rate('vacuum', 12, '1000 ft2')
+      const pull = work(personHours, { amount: thousands, rate: rateNow, access })
+      const extra = batt || inches.value === 0 ? undefined : hours(work(times, { amount: thousands, count: inches }), 'vacuum-inch', 1, '1000 ft2 and inch over 6')
+      const handle = hours(bagCount, 'debris-bag', 0.06, 'bag')
+      prepare(i + 1, 'remove', `Remove the ${name} and bag it`, total('h', { pull, ...(extra ? { extra } : {}), handle }), {
+        serves: itself, needs: [{ item: bag.item, quantity: bagCount }], proof: 'bag count, dump ticket',
+        cautions: ['Pebble-like, gray-brown or silver-gold fill: stop, leave, close the hatch; it may hold asbestos.', 'Droppings: do not stir; stop and report.', 'Respirator, gloves, long sleeves.', 'Step on framing only.'] })
+      const fee = work(lineCents, { amount: work(tons, { areaFt2: netAreaFt2, weightPsf: l.psf }), unitPriceCents: books.company.dumpCentsPerTon })
+      const charged = total('cents', { fee, toMinimum: work(floorAdded, { priceCents: fee, minimumCents: books.company.dumpMinimumCents }) })
+      otherCents = otherCents ? total('cents', { before: otherCents, [`layer${i + 1}`]: charged }) : charged
+    }
+  })
+
+  // Target and row
+  const targetR = item.rValue === undefined ? books.target() : q('rValue')
+  const addedR = work(shortR, { targetR, existingR })
+  const need = work(needR, { shortR: addedR })
+  const fillItem = around.fill ?? books.blownItems[0]
+  const chosen = fillItem === undefined ? undefined : books.blown(fillItem)
+  if (around.fill === undefined && chosen) assumes.push(assumed('fill', 1, 'each', `${chosen.name} for areas that name no fill`, 'no choices.fill in the file'))
+  const answer: ChartAnswer | undefined = need.value > 0 && chosen ? chosen.answer(need) : undefined
+  const rowOf = answer?.is === 'row' ? answer.row : undefined
+  if (need.value <= 0) findings.push({ code: 'target-met', severity: 'note', path: at, says: `R ${existingR.value.toFixed(1)} of ${targetR.value}`, why: 'what is there reaches the target', mend: 'nothing is blown; the sealing stands' })
+  if (answer?.is === 'leave') findings.push({ code: 'need-under-half-row', severity: 'note', path: at, says: `${addedR.value.toFixed(1)} short, the first row is R-${answer.first.chartR}`, why: 'under half of it is left as it is; nothing is blown', mend: `a higher target blows R-${answer.first.chartR}: ${Math.ceil(netAreaFt2.value / answer.first.coverageFt2.value)} bags` })
+  if (answer?.is === 'row' && answer.excess) findings.push({ code: 'first-row-over-need', severity: 'note', path: at, says: `${need.value} short, R-${answer.row.chartR} is the first row`, why: `it is ${answer.row.chartR - need.value} more than needed`, mend: 'leave the area as it is, or take the row' })
+  if (answer?.is === 'beyond') findings.push({ code: 'need-above-chart', severity: 'error', path: around.fillAt ?? at, says: `${id} is R ${need.value} short; the chart of ${chosen!.item} ends at R-${answer.last.chartR}`, why: 'a chart is never extended past its last row', mend: 'choose a product whose chart reaches that far, or a lower target' })
+
+  const joist = lumber.rows.find(r => r.size === item.joists.size)!
+  const joistIn = row(joist.depthIn, 'in', `lumber: ${joist.size}`, lumber.source)
+  const framingShare = work(joistShare, { joistWidthIn: row(joist.widthIn, 'in', `lumber: ${joist.size}`, lumber.source), spacingIn: given(item.joists.spacingIn, 'in', `${at}/joists/spacingIn`) })
+  const exposedJoistIn = work(exposedJoist, { joistIn, keptIn })
+  const bagsFor = (r: ChartRow) => work(bags, { netAreaFt2, framingShare, exposedJoistIn, settledDepthIn: r.settledDepthIn, coverageFt2: r.coverageFt2 })
+  const loadFor = (r: ChartRow) => work(ceilingLoad, { keptPsf, addedPsf: r.weightPsf })
+
+  const topInitial = rowOf ? work(topOfFill, { keptIn, depthIn: rowOf.initialDepthIn }) : keptIn
+  const topSettled = rowOf ? work(topOfFill, { keptIn, depthIn: rowOf.settledDepthIn }) : keptIn
+  const bagCount = rowOf && bagsFor(rowOf)
+  const limit = limitOf(found)
+
+  // Heat paths: cavity with its gaps, joists, and the strip along the eaves
+  const base = baseR()
+  const keptPerInch = keptIn.value === 0 ? exactly(0, 'R/in', 'no fill stays') : work(rPerInch, { r: existingR, depthIn: keptIn })
+  const newPerInch = rowOf ? work(settledPerInch, { chartR: rowOf.r, settledDepthIn: rowOf.settledDepthIn }) : exactly(0, 'R/in', 'nothing is blown')
+  const before = { r: layers.length === 0 ? zero('R', 'bare floor') : total('R', named(layers.map(l => l.r), i => `layer${i + 1}`)), depth: oldDepth,
+    gaps: layers.map(l => gapNow(l)).sort((a, b) => b.value - a.value)[0] ?? zero('fraction', 'bare floor') }
+  const beforePerInch = before.depth.value === 0 ? exactly(0, 'R/in', 'bare floor') : work(rPerInch, { r: before.r, depthIn: before.depth })
+  const aboveJoist = (depth: Quantity<'in'>) => work(exposedJoist, { joistIn: depth, keptIn: joistIn })
+  const uFieldBefore = work(fieldU, { framing: framingShare, gaps: before.gaps, cavityR: work(seriesR, { base, fill: before.r }), gapR: work(seriesR, { base, fill: zero('R', 'open gap') }),
+    joistR: work(joistPathR, { base, joistIn, woodPerInch: woodPerInch(), keptAboveIn: aboveJoist(before.depth), keptPerInch: beforePerInch, newAboveIn: zero('in', 'nothing blown yet'), newPerInch: exactly(0, 'R/in', 'nothing blown yet') }) })
+  const filledR = rowOf ? total('R', { existing: existingR, chart: rowOf.r }) : existingR
+  const newAbove = rowOf ? work(newAboveJoist, { topIn: topSettled, joistIn, keptIn }) : zero('in', 'nothing is blown')
+  const gapFill = rowOf ? total('R', { filled: work(layerR, { depthIn: keptIn, perInch: newPerInch, squeezed: zero('fraction', 'loose fill') }), chart: rowOf.r }) : zero('R', 'open gap')
+  const uFieldAfter = work(fieldU, { framing: framingShare, gaps, cavityR: work(seriesR, { base, fill: filledR }), gapR: work(seriesR, { base, fill: gapFill }),
+    joistR: work(joistPathR, { base, joistIn, woodPerInch: woodPerInch(), keptAboveIn: aboveJoist(keptIn), keptPerInch, newAboveIn: newAbove, newPerInch }) })
+
+  const eaves = eaveWork(found, around.eaves, books, { netAreaFt2, topInitial, headroom, base, rowOf, keptIn, keptPerInch, topSettled, newPerInch, beforeDepth: before.depth, beforePerInch })
+  tasks.push(...eaves.tasks)
+
+  if (rowOf && chosen && bagCount) {
+    const machine = books.company.machine
+    const bagRate = chosen.fill === 'cellulose'
+      ? books.rate(`bag-cellulose-${machine}`, machine === 'truck' ? 0.03 : 0.085, 'bag') : books.rate(`bag-glass-${machine}`, machine === 'truck' ? 0.055 : 0.11, 'bag')
+    const markerCount = work(markers, { areaFt2: netAreaFt2 })
+    const top = asTape(Math.ceil(topInitial.value * 4 - 1e-9) / 4)
+    tasks.push({
+      id: `markers-${id}`, title: `Set depth markers at ${top} in facing the hatch, and the card`, count: markerCount.value, phase: 'contain', work: 'marker', touches: [id], serves: fillOf(id), role: 'helper',
+      personHours: total('h', { markers: hours(markerCount, 'depth-marker', 0.03, 'each'), card: hours(exactly(1, 'each', 'one card to an area'), 'depth-card', 0.1, 'each') }),
+      needs: [{ item: books.product('depth-marker').item, quantity: markerCount }], cautions: ['Step on framing only.'], proof: 'photo toward the hatch',
+    }, {
+      id: `blow-${id}`, title: `Blow the open floor, far end to hatch, to ${top} in at the markers`, phase: 'insulate', work: 'blow', touches: [id], buries: [id], serves: fillOf(id), role: 'hose',
+      personHours: work(personHours, { amount: bagCount, rate: bagRate, access: work(blowFactor, { headroom }) }),
+      needs: [{ item: chosen.item, quantity: bagCount }], cautions: ['Respirator and eye cover.', 'Step on framing only.', 'Heat: water, breaks, a partner.', 'Two-way signal with the feeder.'], proof: 'bag tally, photo of each marker',
+    }, {
+      id: `level-${id}`, title: 'Level, probe, top up', phase: 'insulate', work: 'level', touches: [id], serves: fillOf(id), role: 'hose',
+      personHours: hours(thousands, 'level', 0.45, '1000 ft2', plain), needs: [], cautions: ['Respirator.', 'Step on framing only.'], proof: 'depth grid',
+    })
+  }
+
+  // Ceiling load
+  const load = rowOf && loadFor(rowOf)
+  const { condition, board } = item.ceiling
+  const loadStop = (state: 'stop' | 'hold', code: string, why: string, clearedBy: string, kind: string): Gate => ({
+    code, state, why, where: `${id}, ceiling`, in: id, path: `${at}/ceiling`, stops: { phases: COVERING, places: [id] }, clearedBy, clearable: [{ kind }],
+    ...(state === 'hold' ? { clearedByTask: `inspect-ceiling-${id}`, condition: `The price holds only if the ceiling of ${id} is looked at and found sound before work starts.` } : {}),
+  })
+  if (load) {
+    if (condition !== 'sound') gates.push(loadStop('stop', 'ceiling-sagging', `the ceiling is ${condition}: it may not carry more`, 'a contractor’s repair, or the old fill removed and the ceiling fastened', 'ceiling-repair'))
+    else if (load.value > MOST_PSF_ROW.limitPsf + 1e-9) gates.push(loadStop('stop', 'ceiling-overloaded', `${load.value.toFixed(2)} psf is over ${MOST_PSF_ROW.limitPsf}, the most any listed ceiling carries`, 'a lighter product, less R, old fill out, or an engineer', 'engineer-letter'))
+    else if (!limit) gates.push(loadStop('hold', 'ceiling-no-limit', `no published limit for ${board} ${asTape(item.ceiling.thicknessIn)} in`, 'a recorded look from below and the owner’s initials', 'ceiling-look'))
+    else if (load.value > limit.value + 1e-9) gates.push(loadStop('hold', 'ceiling-over-limit', `${load.value.toFixed(2)} psf is over the ${limit.value} psf of this board at ${item.joists.spacingIn} in`, 'a recorded look: fastened tight, no sag, no water texture, no leak; and the owner’s initials', 'ceiling-look'))
+  }
+  if (gates.some(g => g.clearedByTask)) tasks.push({
+    id: `inspect-ceiling-${id}`, title: 'Look at the ceiling from below: fastening, sag, water marks; owner initials', phase: 'clear', work: 'clearing', touches: [id], serves: fillOf(id), role: 'lead',
+    personHours: hours(exactly(1, 'each', 'one look to an area'), 'look-at-hazard', 0.25, 'each', plain), needs: [], cautions: ['Look from the rooms; do not load the ceiling.'], proof: 'photo, initials', ownVisit: true })
+
+  const neighborRows = answer?.is === 'row' ? [answer.below, answer.above].flatMap(r => {
+    if (!r || !chosen) return []
+    const n = bagsFor(r)
+    return [{ chartR: r.r, bags: n, bagsCents: work(lineCents, { amount: work(wholePacks, { needed: n, wastePct: chosen.wastePct, pack: chosen.pack }), unitPriceCents: chosen.unitPriceCents }) }]
+  }) : []
+
+  return {
+    figures: {
+      id, kind: 'open-floor', areaFt2, netAreaFt2, existingR, targetR, addedR,
+      ...(rowOf && chosen && bagCount && load ? { product: chosen.item, chartR: rowOf.r, interpolated: rowOf.interpolated, settledDepthIn: rowOf.settledDepthIn, initialDepthIn: rowOf.initialDepthIn,
+        topOfFillInitialIn: topInitial, topOfFillSettledIn: topSettled, bags: bagCount, addedWeightPsf: rowOf.weightPsf, ceilingLoadPsf: load } : {}),
+      ...(limit ? { ceilingLimitPsf: limit } : {}),
+      finalR: rowOf ? work(finalR, { existingR, chartR: rowOf.r }) : existingR,
+      ...(eaves.widthFt ? { edgeStripFt: eaves.widthFt } : {}),
+      ...(rowOf ? { markers: work(markers, { areaFt2: netAreaFt2 }) } : {}),
+      ...(neighborRows.length > 0 ? { neighborRows } : {}),
+    },
+    tasks, gates, findings, assumes, unknowns, ...(otherCents ? { otherCents } : {}),
+    topOfFillInitialIn: topInitial, access, filled: rowOf !== undefined,
+    fabric: { netAreaFt2, base, uFieldBefore, uFieldAfter, ...(eaves.strip ? { strip: eaves.strip } : {}) },
+    eaves: eaves.sides, windBlocks: eaves.windBlocks, fillFigures: FILL_FIGURES,
+    ...(answer && chosen ? { chart: { product: chosen, answer, bagsFor, loadFor } } : {}),
+  }
+}
+
+export const openFloor = {
+  kind: 'open-floor' as const, title: 'Open attic floor', schema: openFloorSchema, check, takeoff,
+  sample: { kind: 'open-floor', id: 'main', rectanglesFt: [[48, 28]], joists: { size: '2x6', spacingIn: 16 }, ceiling: { board: 'gypsum', thicknessIn: 0.5, condition: 'sound' }, roofPitch: 5, heelIn: 5.5,
+    headroomIn: 62, webs: 'open', existing: [{ fill: 'fiberglass-batt', depthIn: [3.5, 3.5, 3.75, 3.25, 3.5], condition: 'fair', action: 'keep' }] } as OpenFloor,
+  wrong: { item: { kind: 'open-floor', id: 'main', rectanglesFt: [[10, 10]], leaveOut: [{ what: 'all of it', areaFt2: 100 }], joists: { size: '2x6', spacingIn: 16 },
+    ceiling: { board: 'gypsum', thicknessIn: 0.5, condition: 'sound' }, roofPitch: 5, heelIn: 5.5, headroomIn: 62, existing: [] }, code: 'nothing-left-to-fill' },
+}

@@ -1,0 +1,17 @@
+// The kinds, in the order in which a reference lists them. A kind is a file here and a line in this list.
+import type { Static } from '../fields/index.ts'
+import { openFloor } from './areas/open-floor.ts'
+import { chimney } from './openings/chimney.ts'
+import { droppedSoffit } from './openings/dropped-soffit.ts'
+import { hatch } from './openings/hatch.ts'
+import { recessedLight } from './openings/recessed-light.ts'
+import { topPlate } from './openings/top-plate.ts'
+import { vermiculite } from './hazards/vermiculite.ts'
+
+export const areaKinds = [openFloor] as const
+export const openingKinds = [topPlate, recessedLight, chimney, droppedSoffit, hatch] as const
+export const hazardKinds = [vermiculite] as const
+
+export type Area = Static<(typeof areaKinds)[number]['schema']>
+export type Opening = Static<(typeof openingKinds)[number]['schema']>
+export type Hazard = Static<(typeof hazardKinds)[number]['schema']>

@@ -1,0 +1,203 @@
+// What one file in scope/ says. A task says where it works, what it hides and what it serves; a gate, which phases it stops and where.
+import * as f from '../fields/index.ts'
+import type { Static, TObject } from '../fields/index.ts'
+import type { Finding } from '../findings/finding.ts'
+import { table } from '../reference/table.ts'
+import { inInches } from '../calc/seal.ts'
+import { given, work, type Quantity, type Unit } from '../units/quantity.ts'
+import type { Books } from '../books/books.ts'
+
+export const phases = ['clear', 'prepare', 'seal', 'ducts', 'check', 'wrap', 'ventilate', 'contain', 'insulate', 'close', 'prove'] as const
+export type Phase = (typeof phases)[number]
+
+export const roles = ['lead', 'crew', 'hose', 'helper', 'tester', 'electrician', 'hvac', 'roofer', 'abater', 'other'] as const
+export type Role = (typeof roles)[number]
+
+/** The kinds of work between which an order inside a phase is stated (estimate/order.ts). */
+export const works = ['clearing', 'set-up', 'old-fill', 'hot-seal', 'big-hole', 'small-hole', 'light', 'hatch', 'look', 'test', 'baffle', 'dam', 'marker',
+  'machine', 'blow', 'level', 'shut', 'clean-up', 'prove'] as const
+export type Work = (typeof works)[number]
+
+export const sizes = ['large', 'medium', 'small'] as const
+export type Size = (typeof sizes)[number]
+
+export type Places = readonly string[] | 'house'
+
+/** What a task is for: it goes when the last thing it serves goes. Closing a leak serves nothing but itself. */
+export type Serves = { readonly is: 'itself' } | { readonly is: 'fill'; readonly of: readonly string[] }
+export const itself: Serves = { is: 'itself' }
+export const fillOf = (...areas: string[]): Serves => ({ is: 'fill', of: areas })
+
+export interface Need { readonly item: string; readonly quantity: Quantity }
+
+export interface Task {
+  readonly id: string
+  readonly title: string
+  readonly phase: Phase
+  readonly work: Work
+  readonly touches: Places
+  /** What nobody can reach afterwards: the areas under fill. */
+  readonly buries?: readonly string[]
+  readonly serves: Serves
+  /** The surveyed opening that this task closes. */
+  readonly closes?: string
+  readonly hot?: boolean
+  readonly size?: Size
+  readonly role: Role
+  readonly personHours: Quantity<'h'>
+  readonly needs: readonly Need[]
+  /** Others' work: a price, no crew hours. */
+  readonly subcontractCents?: Quantity<'cents'>
+  readonly cautions: readonly string[]
+  readonly proof: string
+  /** How many like things; printed behind the title, added up when tasks merge. */
+  readonly count?: number
+  /** Done on a visit before the crew comes. */
+  readonly ownVisit?: boolean
+}
+
+export type GateState = 'stop' | 'hold' | 'mend' | 'note'
+
+export interface Gate {
+  readonly code: string
+  readonly state: GateState
+  readonly why: string
+  /** Where in the house, in the estimator's words. */
+  readonly where: string
+  /** The area it belongs to, or the whole house. */
+  readonly in: string
+  /** The appliance or other named thing it belongs to; else numbered within its area. */
+  readonly of?: string
+  readonly path: string
+  readonly stops: { readonly phases: readonly Phase[]; readonly places: readonly string[] } // no places = the whole attic
+  readonly clearedBy: string
+  /** A task of this very plan: it closes a mend, and is the clearing step of a hold. */
+  readonly clearedByTask?: string
+  /** Papers that may clear it, and whether the signer needs a license. */
+  readonly clearable?: readonly Clearable[]
+  /** What the price depends on, in a sentence, while a hold is open. */
+  readonly condition?: string
+}
+
+export interface Clearable { readonly kind: string; readonly license?: boolean; readonly outside?: boolean }
+
+/** Heat paths of an opening through the ceiling, in its own area: what stands there before and after. */
+export interface HeatPath { readonly areaFt2: Quantity<'ft2'>; readonly rBefore?: Quantity<'R'>; readonly rAfter: Quantity<'R'>
+  /** Bare tops of light boxes among it. */
+  readonly bareTops?: Quantity<'each'> }
+
+export type Figures = Readonly<Record<string, Quantity | string | number | boolean | readonly unknown[]>>
+
+export interface Measure {
+  readonly figures: Figures
+  readonly tasks: readonly Task[]
+  readonly gates?: readonly Gate[]
+  readonly findings?: readonly Finding[]
+  readonly paths?: readonly HeatPath[]
+  /** Choices made for want of a word in the file, listed as assumptions. */
+  readonly assumes?: readonly Quantity[]
+  /** Unknowns carried in the price: each a sentence for the list of what the price leaves open. */
+  readonly unknowns?: readonly string[]
+  /** Other costs: disposal, fees. */
+  readonly otherCents?: Quantity<'cents'>
+}
+
+/** An item of the job file, where it stands, and the name it goes by in the output. */
+export interface Found<I> {
+  readonly item: I
+  readonly at: string
+  readonly id: string
+  /** A measured number as a figure; with `otherwise`, that where the key is absent. */
+  q<K extends Measured<I>>(key: K, otherwise?: Quantity): Quantity<UnitOf<K>>
+}
+
+export type Measured<I> = { [K in keyof I & string]-?: NonNullable<I[K]> extends number ? K : never }[keyof I & string]
+
+type UnitOf<K> = K extends `${string}Ft2` ? 'ft2' : K extends `${string}In2` ? 'in2' : K extends `${string}Ft` ? 'ft' : K extends `${string}In` ? 'in'
+  : K extends 'roofPitch' ? 'rise/12' : K extends 'rValue' | `${string}R` ? 'R' : 'each'
+
+const ENDINGS: readonly [RegExp, Unit][] = [[/Ft2$/, 'ft2'], [/In2$/, 'in2'], [/Ft$/, 'ft'], [/In$/, 'in'], [/^roofPitch$/, 'rise/12'], [/(^r|[a-z]R)$|^rValue$/, 'R']]
+export const unitOf = (key: string): Unit => ENDINGS.find(([ends]) => ends.test(key))?.[1] ?? 'each'
+
+export const found = <I extends object>(item: I, at: string, id: string): Found<I> => ({
+  item, at, id,
+  q(key, otherwise) {
+    const value = item[key]
+    if (typeof value === 'number') return given(value, unitOf(key), `${at}/${key}`) as never
+    if (otherwise) return otherwise as never
+    throw new Error(`${at}/${key} is no number and has no other value`)
+  },
+})
+
+/** Number `n` of a pair or list key: `sizeIn: [22, 30]`. */
+export function part<K extends string>(at: string, key: K, values: readonly number[], n: number): Quantity<UnitOf<K>> {
+  return given(values[n]!, unitOf(key), `${at}/${key}/${n}`) as Quantity<UnitOf<K>>
+}
+
+/** What an opening may know of the area it stands in. */
+export interface AreaAround {
+  readonly id: string
+  readonly topOfFillInitialIn: Quantity<'in'>
+  /** Factor on the hours of work done in the attic there. */
+  readonly access: Quantity<'factor'>
+  /** Something will be blown there. */
+  readonly filled: boolean
+}
+
+export interface OpeningAround { readonly area: AreaAround }
+
+export interface Kind<S extends TObject = TObject, Around = unknown> {
+  readonly kind: string
+  readonly title: string
+  readonly schema: S
+  /** A valid item. */
+  readonly sample: Static<S>
+  /** A faulty item, and the code of the finding it must raise. */
+  readonly wrong: { readonly item: unknown; readonly code: string }
+  /** Cross-field rules, each with its text. */
+  check?(found: Found<Static<S>>): readonly Finding[]
+  takeoff(found: Found<Static<S>>, books: Books, around: Around): Measure
+}
+
+export const opening = <S extends TObject>(k: Kind<S, OpeningAround>): Kind<S, OpeningAround> => k
+
+/** What a hazard may know of the house: how old it is. */
+export interface House { readonly yearBuilt?: number }
+
+export interface HazardKind<S extends TObject = TObject> {
+  readonly kind: string
+  readonly title: string
+  readonly schema: S
+  readonly sample: Static<S>
+  readonly wrong: { readonly item: unknown; readonly code: string }
+  readonly clearable: readonly Clearable[]
+  /** Seen or suspected. */
+  takeoff(found: Found<Static<S>>): Measure
+  /** Neither listed nor looked for: the gate where year makes it possible. */
+  unseen(house: House, books: Books, at: string): Measure | undefined
+}
+export const hazard = <S extends TObject>(k: HazardKind<S>): HazardKind<S> => k
+
+/** Phases that tighten the house or cover the attic floor: what a combustion or a hidden hazard shuts. */
+export const TIGHTENING: readonly Phase[] = ['seal', 'ducts', 'wrap', 'insulate']
+export const COVERING: readonly Phase[] = ['wrap', 'insulate']
+
+/** Keys every opening has. */
+export const where = {
+  in: f.id('area it opens into', { examples: ['main'] }),
+  at: f.text('where, in your words', { examples: ['hall'] }),
+}
+/** The owner keeps it open: its task goes, and with it every fill in its area. */
+export const declinable = { decline: f.optional(f.word(['yes'] as const, 'owner keeps it open: then nothing in its area may be covered')) }
+
+/** How a gap is closed, by its width (SWS 3.0101.1 classes). */
+export const gapMethods = table<{ upToIn: number; method: string; role: string; cautions: readonly string[] }>({
+  name: 'gap-methods', title: 'How a gap is closed, by its width', source: 'SWS 3.0101.1', obtained: 'published, seen in a copy', units: { upToIn: 'in' },
+  rows: [
+    { upToIn: 0.25, method: 'sealant', role: 'seam-sealant', cautions: [] },
+    { upToIn: 3, method: 'foam with backing', role: 'gap-foam', cautions: ['Foam: flammable propellant, no flame or spark; gloves, eye cover, air moving.'] },
+  ],
+})
+export const method = (gapIn: number) => gapMethods.rows.find(r => gapIn <= r.upToIn + 1e-9) ?? gapMethods.rows.at(-1)!
+
+export const inchesOf = (lengthFt: Quantity<'ft'>): Quantity<'in'> => work(inInches, { lengthFt })

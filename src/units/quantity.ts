@@ -1,0 +1,109 @@
+// A quantity is a number, its unit, and a link to what made it. The links are the explanation; there is no second one.
+
+export type Unit =
+  | 'in' | 'in2' | 'ft' | 'ft2' | 'ft3' | 'each' | 'pair' | 'bag' | 'fl oz' | 'lb' | 'person-day' | 'day'
+  | 'R' | 'R/in' | 'U' | 'UA' | 'lb/ft2' | 'lb/ft3' | 'ft2/bag' | 'rise/12'
+  | 'year' | 'fraction' | 'pct' | 'factor' | 'h' | 'h/unit' | 'cents' | 'cents/ton' | 'ton' | 'person' | 'per ft2'
+
+export interface Quantity<U extends Unit = Unit> {
+  readonly value: number
+  readonly unit: U
+  readonly from: Origin
+}
+
+export type Origin =
+  /** Written in the job file: a JSON pointer, whose line is looked up when someone asks. */
+  | { readonly is: 'given'; readonly at: string; readonly as?: string }
+  /** A row of a book or table, and the figure that picked it. */
+  | { readonly is: 'row'; readonly at: string; readonly source: string; readonly pickedBy?: Quantity }
+  /** Nobody said it: a starting value that the company file or the job may replace. */
+  | { readonly is: 'assumed'; readonly id: string; readonly what: string; readonly why: string; readonly per?: string }
+  | { readonly is: 'worked'; readonly by: Formula; readonly inputs: Readonly<Record<string, Quantity>> }
+
+export type Args = Readonly<Record<string, readonly [unit: Unit | 'any', min: number, max: number]>>
+export type Numbers<A> = { readonly [K in keyof A]: number }
+export type Inputs<A extends Args> = { readonly [K in keyof A]: Quantity<A[K][0] extends Unit ? A[K][0] : Unit> }
+
+/** Plain numbers in, one number out, with its words, units, ranges and source beside it. */
+// eslint-disable-next-line @typescript-eslint/no-explicit-any
+export interface Formula<A extends Args = any, U extends Unit = Unit> {
+  readonly id: string
+  /** The formula in words, in the order of `fn`. */
+  readonly says: string
+  readonly args: A
+  readonly gives: U
+  readonly source: string
+  fn(x: Numbers<A>): number
+}
+
+export const formula = <const A extends Args, const U extends Unit>(f: Formula<A, U>): Formula<A, U> => f
+
+/** A figure outside what a formula was published for. The file's owner reads it as a finding. */
+export class OutOfRange extends RangeError {
+  constructor(readonly formulaId: string, readonly arg: string, readonly value: number, readonly unit: string,
+    readonly min: number, readonly max: number) {
+    super(`${formulaId}: ${arg} is ${value} ${unit}, outside ${min} to ${max}`)
+  }
+}
+
+const inRange = (x: number, min: number, max: number): boolean => x >= min && x <= max // false for NaN
+
+/**
+ * Applies a formula: the only way to make a figure from figures.
+ * @throws OutOfRange when an input is NaN or outside the formula's stated range
+ */
+export function work<A extends Args, U extends Unit>(by: Formula<A, U>, inputs: Inputs<A>): Quantity<U> {
+  const x: Record<string, number> = {}
+  for (const name in by.args) {
+    const [unit, min, max] = by.args[name]!
+    const { value } = inputs[name] as Quantity
+    if (!inRange(value, min, max)) throw new OutOfRange(by.id, name, value, unit, min, max)
+    x[name] = value
+  }
+  return { value: by.fn(x as Numbers<A>), unit: by.gives, from: { is: 'worked', by, inputs: inputs as Record<string, Quantity> } }
+}
+
+const sum: Formula = {
+  id: 'sum', says: 'sum of the lines', args: {}, gives: 'each', source: 'arithmetic',
+  fn: x => Object.values(x as Record<string, number>).reduce((a, b) => a + b, 0),
+}
+
+/** The sum of figures in one unit; the keys name the lines in the explanation. */
+export function total<U extends Unit>(unit: U, lines: Readonly<Record<string, Quantity>> | readonly Quantity[]): Quantity<U> {
+  const inputs = Array.isArray(lines) ? Object.fromEntries(lines.map((q, i) => [String(i + 1), q])) : lines as Record<string, Quantity>
+  return { value: sum.fn(Object.fromEntries(Object.entries(inputs).map(([k, q]) => [k, q.value]))), unit, from: { is: 'worked', by: sum, inputs } }
+}
+
+export const given = <U extends Unit>(value: number, unit: U, at: string, as?: string): Quantity<U> =>
+  ({ value, unit, from: as === undefined ? { is: 'given', at } : { is: 'given', at, as } })
+
+export const row = <U extends Unit>(value: number, unit: U, at: string, source: string, pickedBy?: Quantity): Quantity<U> =>
+  ({ value, unit, from: pickedBy ? { is: 'row', at, source, pickedBy } : { is: 'row', at, source } })
+
+export const assumed = <U extends Unit>(id: string, value: number, unit: U, what: string, why: string, per?: string): Quantity<U> =>
+  ({ value, unit, from: per === undefined ? { is: 'assumed', id, what, why } : { is: 'assumed', id, what, why, per } })
+
+/** A number that is part of a definition (one chimney to an entry, two seams to an inside wall). */
+export const exactly = <U extends Unit>(value: number, unit: U, why: string): Quantity<U> =>
+  ({ value, unit, from: { is: 'row', at: why, source: 'definition' } })
+
+export const isQuantity = (v: unknown): v is Quantity =>
+  typeof v === 'object' && v !== null && 'value' in v && 'unit' in v && 'from' in v
+
+/** The figures a figure was made from, by name. */
+export const inputsOf = (q: Quantity): Readonly<Record<string, Quantity>> =>
+  q.from.is === 'worked' ? q.from.inputs
+    : q.from.is === 'row' && q.from.pickedBy ? { pickedBy: q.from.pickedBy } : {}
+
+/** Visits each figure once, with all that it was made from. */
+export function walk(roots: Iterable<Quantity>, visit: (q: Quantity) => void): void {
+  const seen = new Set<Quantity>()
+  const stack = [...roots]
+  while (stack.length > 0) {
+    const q = stack.pop()!
+    if (seen.has(q)) continue
+    seen.add(q)
+    visit(q)
+    stack.push(...Object.values(inputsOf(q)))
+  }
+}
