@@ -24,8 +24,10 @@ export type Size = (typeof sizes)[number]
 export type Places = readonly string[] | 'house'
 
 /** What a task is for: it goes when the last thing it serves goes. Closing a leak serves nothing but itself. */
-export type Serves = { readonly is: 'itself' } | { readonly is: 'fill'; readonly of: readonly string[] }
+export type Serves = { readonly is: 'itself' } | { readonly is: 'fill'; readonly of: readonly string[] } | { readonly is: 'work'; readonly of: readonly Phase[] }
 export const itself: Serves = { is: 'itself' }
+/** The visit's own tasks: they go with the last task of these phases. */
+export const workOf = (...of: Phase[]): Serves => ({ is: 'work', of })
 export const fillOf = (...areas: string[]): Serves => ({ is: 'fill', of: areas })
 
 export interface Need { readonly item: string; readonly quantity: Quantity }

@@ -162,7 +162,7 @@ export function takeoff(found: Found<OpenFloor>, books: Books, around: OpenFloor
       const extra = batt || inches.value === 0 ? undefined : hours(work(times, { amount: thousands, count: inches }), 'vacuum-inch', 1, '1000 ft2 and inch over 6')
       const handle = hours(bagCount, 'debris-bag', 0.06, 'bag')
       prepare(i + 1, 'remove', `Remove the ${name} and bag it`, total('h', { pull, ...(extra ? { extra } : {}), handle }), {
-        serves: itself, needs: [{ item: bag.item, quantity: bagCount }], proof: 'bag count, dump ticket',
+        needs: [{ item: bag.item, quantity: bagCount }], proof: 'bag count, dump ticket',
         cautions: ['Pebble-like, gray-brown or silver-gold fill: stop, leave, close the hatch; it may hold asbestos.', 'Droppings: do not stir; stop and report.', 'Respirator, gloves, long sleeves.', 'Step on framing only.'] })
       const fee = work(lineCents, { amount: work(tons, { areaFt2: netAreaFt2, weightPsf: l.psf }), unitPriceCents: books.company.dumpCentsPerTon })
       const charged = total('cents', { fee, toMinimum: work(floorAdded, { priceCents: fee, minimumCents: books.company.dumpMinimumCents }) })

@@ -57,7 +57,7 @@ export const recessedLight = opening({
       why: unread ? 'rating unknown, taken as not rated for contact' : 'fill against a light not rated for contact can start a fire',
       stops: { phases: COVERING, places: [item.in] },
       clearedBy: boxed ? `own box, photo with ruler; ${unread ? 'a label that says IC; ' : ''}or an electrician who swaps the light` : 'the electrician’s photo of the new light in place',
-      clearable: [{ kind: 'electrician-swap', license: true, outside: true }, { kind: 'label-photo' }],
+      clearable: boxed ? [] : [{ kind: 'electrician-swap', license: true, outside: true }],
       ...(boxed ? {} : { condition: `The price holds only if the lights (${item.at}) are replaced by an electrician before the fill.` }),
     }
     const assumes = [
@@ -71,7 +71,7 @@ export const recessedLight = opening({
       const price = books.subcontract(treatment === 'swap' ? 'light-swap' : 'light-surface')
       return {
         figures: { method: treatment === 'swap' ? 'airtight IC light by an electrician' : 'surface light and patch by an electrician', materials: [{ item: fixture.item, quantity: count, unit: fixture.unit }] }, gates: [gate], assumes, unknowns,
-        tasks: [{ ...base, id: taskId, title: treatment === 'swap' ? 'Electrician: replace each light by an airtight IC light' : 'Electrician: replace each light by a surface light, hole patched', role: 'electrician', hot: true,
+        tasks: [{ ...base, id: taskId, phase: 'clear', work: 'clearing', ownVisit: true, title: treatment === 'swap' ? 'Electrician: replace each light by an airtight IC light' : 'Electrician: replace each light by a surface light, hole patched', role: 'electrician', hot: true,
           personHours: exactly(0, 'h', 'the electrician’s own'), subcontractCents: work(lineCents, { amount: count, unitPriceCents: price }), needs: [{ item: fixture.item, quantity: count }],
           cautions: ['Licensed electrician only.', POWER], proof: 'electrician’s photo of each' }],
       }

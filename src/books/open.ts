@@ -1,0 +1,94 @@
+// Opens a price book and a company file for one job. Each answer carries its row.
+import type { JobTarget } from './job-target.ts'
+import { fills, type Fill } from '../reference/fills.ts'
+import { targets } from '../reference/targets.ts'
+import { assumed, given, row, type Quantity, type Unit } from '../units/quantity.ts'
+import { decimal } from '../units/money.ts'
+import { answer } from './chart.ts'
+import type { BlownProduct, Books, Company, Product } from './books.ts'
+import type { CompanyFile } from './company-file.ts'
+import type { BlownRow, PriceBook, ProductRow } from './price-book.ts'
+
+/** Dollars to cents without a float in between: 14.9 → 1490, 0.0312 → 3.12. */
+export function cents(usd: number): number {
+  const [digits, shift] = decimal(usd)
+  return shift <= 2 ? Number(digits * 10n ** BigInt(2 - shift)) : Number(`${digits}e-${shift - 2}`)
+}
+
+/** A role that no product of the price book fills. */
+export class NoProduct extends Error {
+  constructor(readonly role: string, readonly book: string) { super(`no product of ${book} fills the role ${role}`) }
+}
+
+const quantityUnit = (unit: string): Unit => unit as Unit
+
+function productOf(p: ProductRow | BlownRow, book: string): Product {
+  const at = `${book}: ${p.item}`
+  const q = <U extends Unit>(value: number, unit: U) => row(value, unit, at, 'price book')
+  const blown = 'chart' in p
+  return {
+    item: p.item, name: p.name, role: blown ? 'blown' : p.role, unit: blown ? 'bag' : p.unit, buyUnit: p.buyUnit, charge: blown ? 'whole' : p.charge,
+    pack: blown ? q(1, 'bag') : q(p.pack, quantityUnit(p.unit)), wastePct: q(p.wastePct ?? 0, 'pct'), unitPriceCents: q(cents(p.price), 'cents'),
+    noncombustible: !blown && p.noncombustible === 'yes',
+    ...(!blown && p.ratedFor ? { ratedFor: p.ratedFor } : {}), ...(!blown && p.heightIn !== undefined ? { heightIn: q(p.heightIn, 'in') } : {}),
+    ...(!blown && p.sizeIn ? { sizeIn: [q(p.sizeIn[0], 'in'), q(p.sizeIn[1], 'in')] as const } : {}), ...(!blown && p.rValue !== undefined ? { rValue: q(p.rValue, 'R') } : {}),
+  }
+}
+
+function companyOf(c: CompanyFile): Company {
+  const q = <U extends Unit>(key: keyof CompanyFile, value: number, unit: U) => row(value, unit, `${c.name}: ${key}`, 'company file')
+  const usd = (key: keyof CompanyFile, value: number) => q(key, cents(value), 'cents')
+  const or = <U extends Unit>(key: keyof CompanyFile, value: number | undefined, unit: U, id: string, what: string, why: string) => value === undefined ? assumed(id, 0, unit, what, why) : q(key, value, unit)
+  return {
+    name: c.name, machine: c.machine, crew: q('crew', c.crew, 'person'), hoursPerDay: q('hoursPerDay', c.hoursPerDay, 'h'), wageCents: usd('wage', c.wage), marginPct: q('grossMarginPct', c.grossMarginPct, 'pct'),
+    contingencyPct: q('contingencyPct', c.contingencyPct, 'pct'), minimumCents: usd('minimumCharge', c.minimumCharge), salesTaxPct: q('salesTaxPct', c.salesTaxPct, 'pct'), roundingCents: usd('roundUpTo', c.roundUpTo),
+    validDays: q('validDays', c.validDays, 'day'), depositPct: or('depositPct', c.depositPct, 'pct', 'deposit', 'deposit', 'no deposit rule in the company file'),
+    visitFeeCents: or('visitFee', c.visitFee === undefined ? undefined : cents(c.visitFee), 'cents', 'visit-fee', 'fee for a visit to a house that may not start', 'none in the company file'),
+    dumpCentsPerTon: or('dumpFeePerTon', c.dumpFeePerTon === undefined ? undefined : cents(c.dumpFeePerTon), 'cents', 'dump-fee', 'dump fee', 'none in the company file'),
+    dumpMinimumCents: or('dumpFeeMinimum', c.dumpFeeMinimum === undefined ? undefined : cents(c.dumpFeeMinimum), 'cents', 'dump-minimum', 'least dump fee', 'none in the company file'),
+  }
+}
+
+/** Books on the desk: opened once, then turned to each job. */
+export interface Shelf {
+  readonly prices: PriceBook
+  readonly companyFile: CompanyFile
+  for(job: JobTarget): Books
+}
+
+export function shelf(prices: PriceBook, companyFile: CompanyFile): Shelf {
+  const byRole = new Map<string, Product>(), blown = new Map<string, BlownProduct>()
+  for (const p of prices.products) if (!byRole.has(p.role)) byRole.set(p.role, productOf(p, prices.name))
+  for (const p of prices.blown) if (!blown.has(p.item)) {
+    blown.set(p.item, { ...productOf(p, prices.name), fill: p.fill, bagLb: row(p.bagLb, 'lb', `${prices.name}: ${p.item}`, 'price book'), answer: need => answer(p, prices.name, need) })
+  }
+  const rates = new Map((companyFile.rates ?? []).map(r => [r.work, r.hours])), values = new Map((companyFile.values ?? []).map(v => [v.id, v.value]))
+  const subs = new Map((companyFile.subcontract ?? []).map(s => [s.work, s.price]))
+  const company = companyOf(companyFile)
+  const fillRows = new Map<string, Fill>(fills.rows.map(r => [r.fill, r]))
+  const known = new Map<string, Quantity>()
+  const once = (key: string, make: () => Quantity): Quantity => { const q = known.get(key) ?? make(); known.set(key, q); return q }
+  const steady = {
+    rate: (work: string, starting: number, per: string) => once(`rate.${work}`, () => rates.has(work) ? row(rates.get(work)!, 'h/unit', `${companyFile.name}: rates, ${work}`, 'company file')
+      : assumed(`rate.${work}`, starting, 'h/unit', work.replaceAll('-', ' '), 'starting rate, not overridden by the company file', per)) as Quantity<'h/unit'>,
+    start: <U extends Unit>(id: string, value: number, unit: U, what: string, why = 'starting value') => once(`start.${id}`, () => values.has(id) ? row(values.get(id)!, unit, `${companyFile.name}: values, ${id}`, 'company file')
+      : assumed(id, value, unit, what, why)) as Quantity<U>,
+    product(role: string) { const p = byRole.get(role); if (!p) throw new NoProduct(role, prices.name); return p },
+    blown: (item: string) => blown.get(item), blownItems: [...blown.keys()],
+    fill: (name: string) => fillRows.get(name)!,
+    subcontract: (work: string) => subs.has(work) ? row(cents(subs.get(work)!), 'cents', `${companyFile.name}: subcontract, ${work}`, 'company file') : assumed(`sub.${work}`, 0, 'cents', `price of ${work.replaceAll('-', ' ')} by another trade`, 'no price in the company file: not in the total'),
+    choice: (name: string) => name === 'lightTreatment' ? companyFile.lightTreatment : undefined,
+  }
+  return {
+    prices, companyFile,
+    for: job => ({
+      ...steady,
+      company: job.marginPct === undefined ? company : { ...company, marginPct: given(job.marginPct, 'pct', '/choices/marginPct') },
+      target() {
+        if (job.rValue !== undefined) return given(job.rValue, 'R', '/target/rValue')
+        const t = targets.rows.find(r => r.edition === job.code)!
+        return row(t.r[job.climateZone as keyof typeof t.r], 'R', `targets: ${t.edition}, table ${t.section}, zone ${job.climateZone}`, targets.source)
+      },
+    }),
+  }
+}

@@ -1,0 +1,65 @@
+// The format of a price book: products by role, and blown products with the chart from their label.
+import * as f from '../fields/index.ts'
+
+export const PRICES_FORMAT = 'lidwork-prices/1'
+
+/** What a product may be for. A kind asks for a role; the price book says what fills it. */
+export const roleNames = ['seam-sealant', 'hot-sealant', 'gap-foam', 'light-cover-ic', 'light-ic-airtight', 'box-board', 'rigid-cover', 'support', 'sheet-metal', 'rigid-dam', 'depth-marker',
+  'weatherstrip', 'latch', 'panel-batt', 'panel-tray', 'baffle-16', 'baffle-24', 'wind-block', 'vacuum-bag', 'debris-bag', 'protection-kit'] as const
+export type RoleName = (typeof roleNames)[number]
+
+const units = ['each', 'pair', 'ft', 'ft2', 'fl oz', 'bag', 'person-day'] as const
+const money = (description: string, help: { examples?: readonly unknown[] } = {}) => f.number('USD', { min: 0, max: 1000000 }, description, help)
+
+const bought = {
+  item: f.id('name other files use', { examples: ['sealant-10oz'] }),
+  name: f.text('name on papers', { examples: ['latex sealant, 10.1 oz'] }),
+  price: money('price of one purchase unit', { examples: [5] }),
+  buyUnit: f.text('purchase unit', { examples: ['tube'] }),
+  supplier: f.optional(f.text('who sells it')),
+  wastePct: f.optional(f.number('pct', { min: 0, max: 100 }, 'waste added to what is needed', { default: 0 })),
+}
+
+export const productSchema = f.fields({
+  ...bought,
+  role: f.word(roleNames, 'what it is for'),
+  unit: f.word(units, 'unit in which the work needs it'),
+  pack: f.number('unit of need', { above: 0, max: 100000 }, 'how much of that unit one purchase unit holds', { examples: [10.1] }),
+  charge: f.word(['whole', 'used'] as const, 'whole: the job pays whole purchase units; used: only what it takes'),
+  ratedFor: f.optional(f.word(['ic', 'non-ic'] as const, 'lights a cover is rated for')),
+  noncombustible: f.optional(f.yesNo('passes ASTM E136')),
+  heightIn: f.optional(f.inches(60, 'height of a cover')),
+  sizeIn: f.optional(f.pairOf(f.inches(200, 'one side'), 'width, length')),
+  rValue: f.optional(f.rValue('R of a batt')),
+}, 'a product')
+
+export const chartRowSchema = f.fields({
+  r: f.rValue('R-value of the row'),
+  settledIn: f.inches(60, 'minimum settled thickness'),
+  blownIn: f.inches(80, 'initial installed thickness'),
+  coverageFt2: f.number('ft2', { above: 0, max: 10000 }, 'maximum net coverage of one bag'),
+  bagsPer1000Ft2: f.number('bag', { above: 0, max: 10000 }, 'bags for 1,000 ft² net'),
+  weightPsf: f.number('lb/ft2', { above: 0, max: 20 }, 'minimum weight'),
+}, 'one row of the label’s chart (16 CFR 460.12)')
+
+export const blownSchema = f.fields({
+  ...bought,
+  fill: f.word(['cellulose', 'fiberglass'] as const, 'what is blown'),
+  bagLb: f.number('lb', { above: 0, max: 200 }, 'net weight of a bag'),
+  between: f.optional(f.word(['interpolate', 'next-row'] as const, 'between two rows: interpolate, marked; or the next row up', { default: 'interpolate' })),
+  chart: f.list(chartRowSchema, 'rows of the chart, R rising', { min: 1, max: 60 }),
+}, 'a blown product with its chart')
+
+export const priceBookSchema = f.fields({
+  format: f.literal(PRICES_FORMAT),
+  name: f.text('name on outputs'),
+  dated: f.date('day of the prices'),
+  demo: f.optional(f.yesNo('invented prices')),
+  products: f.list(productSchema, 'products by role; the first that fills a role is taken', { min: 1, max: 20000 }),
+  blown: f.list(blownSchema, 'blown products; the first is taken where a job names none', { min: 1, max: 500 }),
+}, 'a price book')
+
+export type PriceBook = f.Static<typeof priceBookSchema>
+export type ProductRow = f.Static<typeof productSchema>
+export type BlownRow = f.Static<typeof blownSchema>
+export type ChartLine = f.Static<typeof chartRowSchema>

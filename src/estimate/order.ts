@@ -1,0 +1,110 @@
+// The order of work. The law: in each place, every task of an earlier phase comes before every task of a later one.
+import { taskHours } from '../calc/arithmetic.ts'
+import { phases, sizes, type Phase, type Task, type Work } from '../scope/kind.ts'
+import { total, work, type Quantity } from '../units/quantity.ts'
+
+/** One line of the work order: tasks with one id are one. */
+export interface Planned extends Omit<Task, 'closes'> {
+  readonly closes: readonly string[]
+  /** The openings and areas whose tasks it joins, with the hours each brought. */
+  readonly parts: readonly Task[]
+}
+
+export interface Step extends Planned {
+  readonly step: number
+  readonly areas: readonly string[]
+  readonly after: readonly { readonly task: string; readonly why: string }[]
+}
+
+export const rank: Readonly<Record<Phase, number>> = Object.fromEntries(phases.map((p, i) => [p, i])) as Record<Phase, number>
+
+/** Why a later phase waits for an earlier one, by the later one. */
+const LAW: Readonly<Record<Phase, string>> = {
+  clear: 'the way is cleared first', prepare: 'set up before old fill is moved', seal: 'cleared and set up before sealing', ducts: 'large and hot leaks before ducts are sealed',
+  check: 'the last look comes after everything that leaks is sealed', wrap: 'a duct is wrapped only once it is sealed and checked', ventilate: 'leaks at the plates are sealed and seen before baffles hide them',
+  contain: 'nothing is dammed for fill before the last look', insulate: 'nothing is covered before dams, curbs and markers stand', close: 'shut only once the fill is in', prove: 'proved when all is closed',
+}
+
+interface EdgeRow { readonly earlier: Work; readonly later: Work; readonly why: string; readonly source: string }
+const PRACTICE = 'common practice, no source'
+/** The order inside a phase. */
+export const edgeRows: readonly EdgeRow[] = [
+  { earlier: 'clearing', later: 'set-up', why: 'nothing is scheduled before its clearing step', source: 'Alaska program combustion rules; SWS 2.0100 series (from memory, medium)' },
+  { earlier: 'hot-seal', later: 'small-hole', why: 'hot and big holes before small ones', source: 'DOE air-sealing guidance: large leaks first' },
+  { earlier: 'big-hole', later: 'small-hole', why: 'hot and big holes before small ones', source: 'DOE air-sealing guidance: large leaks first' },
+  { earlier: 'look', later: 'test', why: 'the last look may add sealing; the test comes after it', source: PRACTICE },
+  { earlier: 'dam', later: 'marker', why: 'markers stand when dams and curbs do', source: PRACTICE },
+  { earlier: 'machine', later: 'blow', why: 'the machine is set and checked first', source: PRACTICE },
+  { earlier: 'blow', later: 'level', why: 'leveled after it is blown', source: PRACTICE },
+  { earlier: 'shut', later: 'clean-up', why: 'the way out is shut before the last cleaning', source: PRACTICE },
+]
+
+/** Joins tasks with one id, and rounds their hours to the hundredth before anything prices or sums them. */
+export function merged(tasks: readonly Task[]): Planned[] {
+  const by = new Map<string, Task[]>()
+  for (const t of tasks) { const same = by.get(t.id); if (same) same.push(t); else by.set(t.id, [t]) }
+  return [...by.values()].map(parts => {
+    const first = parts[0]!, { closes: _, ...rest } = first
+    const hours = parts.length === 1 ? first.personHours : total('h', parts.map(p => p.personHours))
+    const subs = parts.flatMap(p => p.subcontractCents ?? [])
+    const count = parts.reduce((sum, p) => sum + (p.count ?? 0), 0)
+    return {
+      ...rest, parts, closes: parts.flatMap(p => p.closes ?? []), personHours: work(taskHours, { hours }),
+      touches: parts.some(p => p.touches === 'house') ? 'house' : [...new Set(parts.flatMap(p => p.touches as readonly string[]))],
+      needs: parts.flatMap(p => p.needs), cautions: [...new Set(parts.flatMap(p => p.cautions))],
+      ...(parts.some(p => p.buries) ? { buries: [...new Set(parts.flatMap(p => p.buries ?? []))] } : {}), ...(count > 0 ? { count } : {}),
+      ...(subs.length > 0 ? { subcontractCents: subs.length === 1 ? subs[0]! : total('cents', subs) as Quantity<'cents'> } : {}),
+    }
+  })
+}
+
+const share = (a: Planned['touches'], b: Planned['touches']): boolean => a === 'house' || b === 'house' || a.some(p => b.includes(p))
+
+/** Every pair that must stand in order, and why: the law between phases, the rows inside one. */
+function edges(tasks: readonly Planned[]): Map<number, string>[] {
+  const before: Map<number, string>[] = tasks.map(() => new Map())
+  const rowsBy = new Map(edgeRows.map(r => [`${r.earlier} ${r.later}`, r.why]))
+  for (let i = 0; i < tasks.length; i++) for (let j = 0; j < tasks.length; j++) {
+    const a = tasks[i]!, b = tasks[j]!
+    if (i === j || !share(a.touches, b.touches)) continue
+    if (rank[a.phase] < rank[b.phase]) before[j]!.set(i, LAW[b.phase])
+    else if (a.phase === b.phase) { const why = rowsBy.get(`${a.work} ${b.work}`); if (why !== undefined) before[j]!.set(i, why) }
+  }
+  return before
+}
+
+/** Phase, hot before combustible, size class, area, then the order of the file: the surveyor walks from the far end. */
+function inOrder(tasks: readonly Planned[], areas: readonly string[]): Planned[] {
+  const place = (t: Planned): number => t.touches === 'house' ? -1 : Math.min(...t.touches.map(a => areas.indexOf(a)))
+  const key = tasks.map((t, i) => [rank[t.phase], t.hot ? 0 : 1, t.size ? sizes.indexOf(t.size) : sizes.length, place(t), i])
+  const less = (a: number[], b: number[]): number => { for (let k = 0; k < a.length; k++) if (a[k] !== b[k]) return a[k]! - b[k]!; return 0 }
+  return tasks.map((t, i) => ({ t, k: key[i]! })).sort((a, b) => less(a.k, b.k)).map(x => x.t)
+}
+
+/**
+ * Numbers the tasks and keeps only the edges that say something new: one that follows from others is left out.
+ * @throws Error when the edges run in a circle, which names it
+ */
+export function ordered(planned: readonly Planned[], areas: readonly string[]): Step[] {
+  const tasks = inOrder(planned, areas)
+  const before = edges(tasks)
+  // Kahn's algorithm; the first ready task in reading order comes next.
+  const left = before.map(b => b.size), done: number[] = [], placed = new Set<number>()
+  while (done.length < tasks.length) {
+    const next = tasks.findIndex((_, i) => !placed.has(i) && left[i] === 0)
+    if (next < 0) throw new Error(`the order of work runs in a circle: ${tasks.filter((_, i) => !placed.has(i)).map(t => t.id).join(', ')}`)
+    placed.add(next)
+    done.push(next)
+    before.forEach((b, i) => { if (b.has(next)) left[i]!-- })
+  }
+  const position = new Map(done.map((i, n) => [i, n]))
+  const reach: Set<number>[] = []
+  return done.map((i, n) => {
+    const direct = [...before[i]!.keys()].sort((a, b) => position.get(b)! - position.get(a)!)
+    const mine = new Set<number>(), kept: number[] = []
+    for (const b of direct) if (!mine.has(b)) { kept.push(b); mine.add(b); for (const r of reach[b]!) mine.add(r) }
+    reach[i] = mine
+    const t = tasks[i]!
+    return { ...t, step: n + 1, areas: t.touches === 'house' ? areas : t.touches, after: kept.sort((a, b) => position.get(a)! - position.get(b)!).map(b => ({ task: tasks[b]!.id, why: before[i]!.get(b)! })) }
+  })
+}
