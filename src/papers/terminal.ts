@@ -1,0 +1,359 @@
+// The estimate on a terminal, for the person who priced it. It lays out and picks words; every figure comes with the estimate.
+import type { AreaOut, EstimateOut, GateOut, MaterialOut, TaskOut } from '../estimate/output.ts'
+import { printable } from './terminal/printable.ts'
+import { phases, type Phase } from '../scope/kind.ts'
+import { halfUp } from '../units/money.ts'
+import type { Look } from './look.ts'
+import { asciiOnly } from './terminal/ascii.ts'
+import { columns, padLeft, padRight, sheet, SENTENCE, wrap, type Sheet } from './terminal/sheet.ts'
+import { counted, depth, depthCell, figure, NB, phaseWords, plainFigure, rowR, signs, stepRanges, unitWord, usd, workedR } from './terminal/words.ts'
+
+/** The whole estimate as text; no line is wider than the look, and without color nothing is lost. */
+export function terminalEstimate(estimate: EstimateOut, look: Look): string {
+  const e = printed(estimate, look.ascii ? text => asciiOnly(printable(text)) : printable)
+  const on = sheet(look)
+  for (const section of [head, verdict, gates, stopped, areas, besides, lighter, eaves, sealing, work, materials, price, leftOut, findings, overrides, assumptions, standing]) section(e, on)
+  return on.text()
+}
+
+/** Every text of the estimate without control characters: nothing in a file may steer a terminal. A figure keeps its unit on its line. */
+function printed<T>(value: T, clean: (text: string) => string): T {
+  if (typeof value === 'string') return clean(value).replace(FIGURE_AND_UNIT, NB) as T
+  if (Array.isArray(value)) return value.map(v => printed(v, clean)) as T
+  if (typeof value === 'object' && value !== null) return Object.fromEntries(Object.entries(value).map(([key, v]) => [key, printed(v, clean)])) as T
+  return value
+}
+
+const FIGURE_AND_UNIT = /(?<=\d) (?=(?:\d+\/\d+ )?(?:in|ft|ft2|ft²|psf|oz|fl oz|lb|h|days?|bags?)\b)|(?<=\d \d+\/\d+) (?=in\b)/g
+
+const sentence = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`)
+const words = (code: string): string => code.replaceAll('-', ' ')
+const narrow = (on: Sheet): boolean => on.width < 80
+
+// Head
+
+const edition = (code: string): string => code.replace(/^iecc-/, `IECC${NB}`)
+
+function place({ basis }: EstimateOut): string {
+  const { state, county, codeEdition, climateZone } = basis
+  const bare = county === undefined || state === 'AK' || / (county|parish|borough|city)$/i.test(county)
+  const seat = county === undefined ? state : `${county}${bare ? '' : state === 'LA' ? ' Parish' : ' County'} ${state}`
+  return [seat, codeEdition && edition(codeEdition), climateZone && `zone ${climateZone}`].filter(Boolean).join(', ')
+}
+
+function books({ basis: { priceBook, company } }: EstimateOut): string {
+  const prices = priceBook.demo ? 'demo prices' : `prices ${priceBook.name}`, firm = company.demo ? 'demo company' : company.name
+  return priceBook.dated === company.dated ? `${prices}, ${firm}, ${company.dated}` : `${prices} ${priceBook.dated}, ${firm} ${company.dated}`
+}
+
+function head(e: EstimateOut, on: Sheet): void {
+  const { title, id, status, surveyedOn } = e.job
+  bothEnds(on, title, [id, status, surveyedOn].filter(Boolean).join('   '), true)
+  bothEnds(on, place(e), books(e))
+  on.gap()
+}
+
+/** Left and right on one line where both fit, else the right part below. */
+function bothEnds(on: Sheet, left: string, right: string, bold = false): void {
+  if (columns(left) + 2 + columns(right) <= on.width) return on.row({ at: 1, text: left, boldText: bold, right })
+  on.row({ at: 1, text: left, boldText: bold })
+  on.row({ at: 1, text: right })
+}
+
+// Verdict and gates
+
+const VERDICT_SENTENCE: Readonly<Record<EstimateOut['verdict'], string>> = {
+  go: 'Quote it and schedule it', conditional: 'Quote it, open in part', hold: 'Quote it, do not schedule it', stop: 'Do not start, and quote the visit only',
+}
+
+function verdict(e: EstimateOut, on: Sheet): void {
+  const open = (state: GateOut['state']): number => e.gates.filter(g => g.open && g.state === state).length
+  const stops = open('stop'), holds = open('hold'), mends = open('mend'), out = e.stopped.length
+  const why = [
+    stops > 0 && `${counted(stops, 'stop')} shut`, holds > 0 && `${counted(holds, 'hold')} shut`,
+    out > 0 && e.verdict !== 'stop' && `${counted(out, 'task')} not in this price`,
+    e.verdict === 'conditional' && out === 0 && 'an unknown or an allowance is in the price', mends > 0 && e.verdict !== 'stop' && `${counted(mends, 'mend')} ours`,
+  ].filter(Boolean)
+  on.row({ mark: signs[e.verdict], red: isRed(e.verdict), word: e.verdict, boldWord: true, text: `${VERDICT_SENTENCE[e.verdict]}${why.length > 0 ? `: ${why.join('; ')}` : ': nothing is shut'}.` })
+}
+
+const isRed = (state: string): boolean => state === 'stop' || state === 'hold'
+
+const GATE_RANK: Readonly<Record<GateOut['state'], number>> = { stop: 0, hold: 1, mend: 2, note: 4 }
+const gateRank = (g: GateOut): number => (g.open || g.state === 'note' ? GATE_RANK[g.state] : GATE_RANK.mend + 1)
+
+function gates(e: EstimateOut, on: Sheet): void {
+  if (e.gates.length === 0) return
+  const step = new Map(e.tasks.map(t => [t.id, t.step]))
+  const keep = 6
+  on.section('gates', 'line')
+  for (const g of [...e.gates].sort((a, b) => gateRank(a) - gateRank(b))) {
+    const state = g.open || g.state === 'note' ? g.state : 'opened'
+    const below = (text: string): void => on.row({ at: SENTENCE, text, keep })
+    on.row({ mark: signs[state], red: isRed(state), word: state, boldWord: true, text: `${[g.id, g.where].filter(Boolean).join(', ')}: ${g.why}`, right: String(g.line), keep })
+    if (state === 'opened') below(g.clearance ? `opened by ${g.clearance.by} on ${g.clearance.on}, ${g.clearance.paper}` : 'opened')
+    else if (state === 'note') { if (g.clearedBy !== '') below(`asks for: ${g.clearedBy}`) }
+    else {
+      below(`shut: ${shut(g)}`)
+      const task = g.clearedByTask === undefined ? undefined : step.get(g.clearedByTask)
+      below(`opens with: ${state === 'mend' ? [task === undefined ? 'a task of ours that is stopped' : `step${NB}${task}`, g.clearedBy].join(', ') : task === undefined ? g.clearedBy : `${g.clearedBy}; step${NB}${task}`}`)
+    }
+  }
+}
+
+function shut(g: GateOut): string {
+  const all = phases.every(p => g.stops.phases.includes(p))
+  return `${all ? 'all work' : g.stops.phases.map(p => phaseWords[p]).join(', ')}, ${g.stops.places.length > 0 ? `in ${g.stops.places.join(', ')}` : 'in the whole attic'}`
+}
+
+/** One reason, then all that it takes: a stop spreads to whatever would cover it. */
+function stopped(e: EstimateOut, on: Sheet): void {
+  if (e.stopped.length === 0) return
+  on.section('stopped', 'not in this price')
+  const reasons = new Map<string, EstimateOut['stopped'][number][]>()
+  for (const s of e.stopped) {
+    const key = JSON.stringify([s.gate, s.why]), same = reasons.get(key)
+    if (same) same.push(s); else reasons.set(key, [s])
+  }
+  for (const tasks of reasons.values()) {
+    const { gate, why } = tasks[0]!, ofGate = e.gates.some(g => g.id === gate)
+    on.row({ mark: ofGate ? signs.stop : '', red: ofGate, text: `${gate}: ${why}` })
+    for (const t of tasks) on.row({ word: phaseWords[t.phase], text: t.title, at: WORK_TEXT })
+  }
+}
+
+// Areas
+
+const maybe = (x: number | undefined, say: (x: number) => string): string => (x === undefined ? '' : say(x))
+
+type AreaColumn = readonly [head: string, unit: string, width: number, of: (a: AreaOut) => string]
+
+const AREA_COLUMNS: readonly AreaColumn[] = [
+  ['now', 'R', 7, a => figure(a.existingR, 1)], ['goal', 'R', 7, a => figure(a.targetR, 1)], ['row', '', 8, a => maybe(a.chartR, r => rowR(r, a.interpolated !== true))],
+  ['blown', 'in', 9, a => maybe(a.initialDepthIn, depthCell)], ['settled', 'in', 10, a => maybe(a.settledDepthIn, depthCell)], ['bags', '', 9, a => maybe(a.bags, x => figure(x, 2))],
+]
+
+function areas(e: EstimateOut, on: Sheet): void {
+  if (e.areas.length === 0) return
+  const wide: AreaColumn[] = narrow(on) ? [] : [['load', 'psf', 7, a => maybe(a.ceilingLoadPsf, x => figure(x, 2))], ['limit', 'psf', 7, a => (a.ceilingLoadPsf === undefined ? '' : maybe(a.ceilingLimitPsf, x => figure(x, 2)))]]
+  const figures = [...AREA_COLUMNS, ...wide].filter(([, , , of]) => e.areas.some(a => of(a) !== ''))
+  const first = on.width - INDENT - figures.reduce((sum, [, , width]) => sum + width, 0)
+  on.gap()
+  on.table([{ width: first }, ...figures.map(f => ({ width: f[2], right: true }))], [['areas', ...figures.map(f => f[0])], ['', ...figures.map(f => f[1])]], e.areas.map(a => [a.id, ...figures.map(f => f[3](a))]))
+  const called = new Map(e.materials.map(m => [m.item, m.name]))
+  for (const a of e.areas) on.row({ text: areaSentence(a, a.product === undefined ? undefined : called.get(a.product) ?? a.product) })
+}
+
+const INDENT = 5
+
+function areaSentence(a: AreaOut, product: string | undefined): string {
+  const size = `${a.id}, ${words(a.kind)}, ${figure(a.areaFt2)}${NB}ft²${a.netAreaFt2 === a.areaFt2 ? '' : ` (${figure(a.netAreaFt2)}${NB}ft² net)`}`
+  if (a.stoppedBy.length > 0) return `${size}: nothing is blown in this price, stopped by ${a.stoppedBy.join(', ')}.`
+  if (product === undefined) return `${size}: left as it is.`
+  const ruler = a.topOfFillInitialIn === undefined ? '' : `, to ${depth(a.topOfFillInitialIn).replace(' ', NB)}${NB}in on the ruler`
+  const really = a.averageR === undefined ? '' : ` ${a.finalR === undefined ? 'The' : `Nominal ${workedR(a.finalR)}; the`} ceiling will average ${workedR(a.averageR)} of ${plainFigure(a.targetR)}${short(a.averageR, a.targetR)}.`
+  return `${size}: ${product}${ruler}.${really}`
+}
+
+/** The difference of the two figures as they are printed. */
+function short(average: number, goal: number): string {
+  const tenths = halfUp(goal * 10) - halfUp(average * 10)
+  return tenths > 0 ? `: ${workedR(tenths / 10)} short` : ''
+}
+
+function besides(e: EstimateOut, on: Sheet): void {
+  const with_ = e.areas.filter(a => (a.neighborRows?.length ?? 0) > 0)
+  if (with_.length === 0) return
+  on.section('rows beside', `${padLeft('row', 8)}${padLeft('bags', 10)}${padLeft('bags $', 13)}`)
+  for (const a of with_) a.neighborRows!.forEach((n, i) => on.row({
+    word: i === 0 ? a.id : '', text: n.chartR < (a.chartR ?? 0) ? 'the row under' : 'the row over', right: padLeft(rowR(n.chartR, true), 8) + padLeft(figure(n.bags, 2), 10) + padLeft(usd(n.bagsCents), 13),
+  }))
+}
+
+function lighter(e: EstimateOut, on: Sheet): void {
+  const with_ = e.areas.filter(a => a.lighter)
+  if (with_.length === 0) return
+  on.section('lighter fill', `${padLeft('row', 8)}${padLeft('bags', 9)}${padLeft('load psf', 10)}${padLeft('total $', 12)}`)
+  for (const a of with_) {
+    const l = a.lighter!
+    on.row({ word: a.id, text: l.product, right: padLeft(rowR(l.chartR, false), 8) + padLeft(figure(l.bags, 2), 9) + padLeft(figure(l.ceilingLoadPsf, 2), 10) + padLeft(usd(l.totalCents), 12) })
+    on.row({ at: SENTENCE, text: l.moreCents < 0 ? 'under this price' : 'over this price', right: usd(Math.abs(l.moreCents)) })
+  }
+}
+
+function eaves(e: EstimateOut, on: Sheet): void {
+  if (!e.eaves) return
+  on.section('eaves')
+  on.row({ text: `${counted(e.eaves.bays, 'bay')}, ${e.eaves.ventedBays} vented: ${counted(e.eaves.baffles, 'baffle')}, ${counted(e.eaves.windBlocks, 'wind block')}.` })
+  for (const s of e.eaves.sides) on.row({ word: s.area, text: `${s.where}: ${counted(s.bays, 'bay')}, ${s.ventedBays} vented, ${counted(s.baffles, 'baffle')}` })
+}
+
+// Sealing and work
+
+function sealing(e: EstimateOut, on: Sheet): void {
+  if (e.sealing.length === 0) return
+  const called = new Map(e.materials.map(m => [m.item, m.name]))
+  on.section('sealing', 'person-h')
+  for (const s of e.sealing) {
+    on.row({ text: `${words(s.kind)}${e.areas.length > 1 ? ` in ${s.area}` : ''}, ${s.where}${s.count === 1 ? '' : ` (${s.count})`}: ${s.method}`, right: figure(s.personHours, 2), keep: HOURS })
+    if (s.materials.length > 0) on.row({ at: SENTENCE, text: s.materials.map(m => `${called.get(m.item) ?? m.item}: ${amount(m.quantity, m.unit)}`).join('; '), keep: HOURS })
+  }
+}
+
+const amount = (quantity: number, unit: string): string => `${plainFigure(quantity)}${NB}${unitWord(unit).replaceAll(' ', NB)}`
+
+/** Columns kept for hours at the right edge. */
+const HOURS = 8
+const AFTER = 8
+/** One column to the right of a sentence: "clear the way" is a long word. */
+const WORK_TEXT = SENTENCE + 1
+
+/** What hides a leak. */
+const COVERS: readonly Phase[] = ['wrap', 'ventilate', 'contain', 'insulate']
+
+function work(e: EstimateOut, on: Sheet): void {
+  if (e.tasks.length === 0) return
+  const step = new Map(e.tasks.map(t => [t.id, t.step]))
+  const after = narrow(on) ? 0 : AFTER
+  const line = e.tasks.findIndex(t => COVERS.includes(t.phase))
+  on.section('work', after > 0 ? `person-h${padLeft('after', after)}` : 'person-h')
+  e.tasks.forEach((t, i) => {
+    if (i === line && line > 0) coverLine(on)
+    taskRow(t, step, after, on)
+  })
+  on.rule(HOURS, after)
+  on.row({ text: `crew of ${e.labor.crewSize}, ${counted(e.labor.days, 'day')}`, right: figure(e.labor.personHours, 2) + ' '.repeat(after), boldRight: true })
+  const by = phases.filter(p => (e.labor.byPhase[p] ?? 0) > 0).map(p => `${phaseWords[p]}${NB}${figure(e.labor.byPhase[p]!, 2)}`)
+  if (by.length > 1) on.row({ text: `${by.join(', ')}.` })
+}
+
+function taskRow(t: TaskOut, step: ReadonlyMap<string, number>, after: number, on: Sheet): void {
+  const keep = HOURS + after
+  const waits = after > 0 ? wrap(stepRanges(t.after.flatMap(id => step.get(id) ?? [])), after - 2) : ['']
+  on.row({ mark: String(t.step), word: phaseWords[t.phase], at: WORK_TEXT, text: t.title, right: waits.map((w, i) => (i === 0 ? figure(t.personHours, 2) : '') + padLeft(w, after)), keep })
+  if (t.cautions.length > 0) on.row({ at: WORK_TEXT, text: `Care: ${t.cautions.map(sentence).join(' ')}` })
+}
+
+/** The lid: above it is closed first, below it can't be undone. */
+function coverLine(on: Sheet): void {
+  const word = 'cover line', from = INDENT + word.length + 2
+  on.row({ mark: on.heavy.repeat(3), word, boldWord: true, at: from + 1, text: on.heavy.repeat(on.width - from) })
+  on.row({ text: 'In each area nothing below starts until all above is done and seen.' })
+}
+
+// Materials and price
+
+/** A figure and its unit: figures end in one column, units begin in the next; a unit too long for its column goes on below. */
+function withUnits(cells: readonly (readonly [string, string])[], head: string, most: number): { width: number; head: string; cells: string[] } {
+  const figures = Math.max(columns(head), ...cells.map(c => columns(c[0]))), units = Math.min(most, Math.max(...cells.map(c => columns(c[1]))))
+  const gap = units > 0 ? 1 : 0
+  const laid = ([f, u]: readonly [string, string]): string => wrapUnit(u, units).map((part, i) => padLeft(i === 0 ? f : '', figures) + ' '.repeat(gap) + padRight(part, units)).join('\n')
+  return { width: figures + gap + units, head: padLeft(head, figures) + ' '.repeat(gap + units), cells: cells.map(laid) }
+}
+
+const wrapUnit = (unit: string, width: number): string[] => (columns(unit) <= width ? [unit] : wrap(unit, width))
+
+function materials(e: EstimateOut, on: Sheet): void {
+  const m = e.materials
+  if (m.length === 0) return
+  const most = on.width < ROOMY ? MOST_UNIT : 2 * MOST_UNIT
+  const needed = withUnits(m.map(x => [figure(x.needed, 2), x.unit === x.buyUnit ? '' : unitWord(x.unit)]), 'needed', most)
+  const buy = withUnits(m.map(x => [plainFigure(x.buy), unitWord(x.buyUnit)]), 'buy', most)
+  const money = (heads: [string, string], of: (x: MaterialOut) => string) => {
+    const cells = m.map(of)
+    return { width: Math.max(...[...heads, ...cells].map(columns)), heads, cells }
+  }
+  const all = [{ ...needed, heads: [needed.head, ''] }, { ...buy, heads: [buy.head, ''] }, money(['charged', 'packs'], x => figure(x.charged, 2)), money(['each', '$'], x => usd(x.unitPriceCents)), money(['total', '$'], x => usd(x.totalCents))]
+  const room = (cs: typeof all): number => on.width - INDENT - cs.reduce((sum, c) => sum + c.width + GAP, 0)
+  // Where a name would have no room, the order and the money stay.
+  const cols = room(all) < LEAST_NAME ? [all[1]!, all[4]!] : all
+  const first = room(cols)
+  on.gap()
+  on.table([{ width: first }, ...cols.map(c => ({ width: c.width + GAP, right: true }))], [['materials', ...cols.map(c => c.heads[0]!)], ['', ...cols.map(c => c.heads[1]!)]], m.map((x, i) => [x.name, ...cols.map(c => c.cells[i]!)]))
+}
+
+const MOST_UNIT = 7
+const ROOMY = 90
+const LEAST_NAME = 14
+const GAP = 2
+
+function price(e: EstimateOut, on: Sheet): void {
+  const p = e.price
+  const line = (text: string, cents: number | undefined): void => { if (cents !== undefined) on.row({ text, right: usd(cents) }) }
+  on.section('price', '$')
+  if (e.verdict === 'stop' || p.totalCents === undefined) {
+    line('the visit', p.directCents)
+    on.row({ text: 'No total: what is stopped is not priced.' })
+    return
+  }
+  line('materials, as charged', p.materialsCents)
+  line('sales tax', p.salesTaxCents)
+  line(`labor, ${figure(e.labor.personHours, 2)} person-h at ${usd(e.labor.wageCents)}`, p.laborCents)
+  line('subcontract', p.subcontractCents)
+  line('other', p.otherCents)
+  on.rule(MONEY)
+  line('direct', p.directCents)
+  line('contingency', p.contingencyCents)
+  line('overhead', p.overheadCents)
+  on.rule(MONEY)
+  line('cost', p.costCents)
+  line('price at margin', p.totalCents - (p.minimumAddedCents ?? 0) - (p.roundingCents ?? 0) - (p.customerTaxCents ?? 0))
+  line('minimum charge, added', p.minimumAddedCents)
+  line('rounding', p.roundingCents)
+  line('customer tax', p.customerTaxCents)
+  on.rule(MONEY)
+  const shares = [p.marginPct !== undefined && `margin ${figure(p.marginPct, 1)}%`, p.markupPct !== undefined && `markup ${figure(p.markupPct, 1)}%`].filter(Boolean).join(', ')
+  on.row({ text: `total${shares === '' ? '' : ` (${shares})`}`, boldText: true, right: usd(p.totalCents), boldRight: true })
+  if ((p.incentivesCents ?? 0) !== 0) { line('incentives, if they are granted', -p.incentivesCents!); line('net', p.netCents) }
+  if ((p.depositCents ?? 0) !== 0) line('deposit', p.depositCents)
+  if (p.validDays !== undefined) on.row({ text: `The price holds ${counted(p.validDays, 'day')}.` })
+}
+
+const MONEY = 12
+
+function leftOut(e: EstimateOut, on: Sheet): void {
+  if (e.price.excludes.length === 0) return
+  on.section('the price leaves out')
+  for (const text of e.price.excludes) on.row({ text: sentence(text) })
+}
+
+// What else there is to know
+
+function findings(e: EstimateOut, on: Sheet): void {
+  if (e.findings.length === 0) return
+  on.section('findings', 'line')
+  for (const severity of ['warning', 'note'] as const) for (const f of e.findings) {
+    if (f.severity === severity) on.row({ word: severity, boldWord: true, text: f.message, right: String(f.line), keep: 6 })
+  }
+}
+
+function overrides(e: EstimateOut, on: Sheet): void {
+  if (e.overrides.length === 0) return
+  on.section('overrides')
+  for (const o of e.overrides) on.row({ text: `${o.path}: ${o.value} instead of ${o.insteadOf}` })
+}
+
+const RATE = 'rate.'
+
+function assumptions(e: EstimateOut, on: Sheet): void {
+  if (e.assumptions.length === 0) return
+  const rates = e.assumptions.filter(a => a.id.startsWith(RATE)).length
+  on.section('assumptions')
+  for (const a of e.assumptions) if (!a.id.startsWith(RATE)) on.row({ text: `${a.what} (${a.why})`, right: value(a.value, a.unit), keep: VALUE })
+  if (rates > 0) on.row({ text: `${counted(rates, 'starting rate')}; \`lidwork explain FILE\` ${rates === 1 ? 'lists it' : 'lists them'}` })
+}
+
+const VALUE = 14
+
+function value(x: number, unit: string): string {
+  if (unit === 'cents') return `${usd(x)} USD`
+  if (unit === 'year') return String(x)
+  if (unit === 'R') return `R ${plainFigure(x)}`
+  return unit === 'factor' || unit === 'fraction' ? plainFigure(x) : `${plainFigure(x)} ${unitWord(unit)}`
+}
+
+function standing(e: EstimateOut, on: Sheet): void {
+  const { codeEdition, climateZone } = e.basis
+  on.gap()
+  on.row({ text: `Local code and licensed practice decide.${codeEdition === undefined ? '' : ` The goal R is advice from ${edition(codeEdition)}${climateZone === undefined ? '' : `, zone${NB}${climateZone}`}.`}` })
+}
