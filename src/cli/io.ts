@@ -1,0 +1,157 @@
+// The only place that touches files, streams, clock and environment.
+import { closeSync, fsyncSync, openSync, readdirSync, readFileSync, realpathSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs'
+
+export interface Io {
+  readonly stdout: Out
+  readonly stderr: Out
+  readonly env: Readonly<Record<string, string | undefined>>
+  readonly cwd: string
+  /** Paths may be written with backslashes, and the shell leaves `*` to the program. */
+  readonly windows: boolean
+  isFolder(path: string): boolean
+  readFile(path: string): Read
+  readStdin(): Promise<Read>
+  /** Whole or not at all. A file that exists is kept unless `force`. */
+  writeFile(path: string, text: string, options?: { readonly force?: boolean }): Failure | undefined
+  /** Names in one folder, in code unit order. */
+  list(folder: string): readonly string[] | Failure
+  /** Files below a folder whose names end so, in code unit order; no folder is entered twice, links or not. */
+  filesBelow(folder: string, ending: string): { readonly files: readonly string[]; readonly unread: readonly { readonly folder: string; readonly why: Failure }[] }
+}
+
+export interface Out {
+  readonly isTTY: boolean
+  /** Width of the terminal, where it is one. */
+  readonly columns: number | undefined
+  /**
+   * Resolves when the stream has taken the text, so that a slow reader slows the program and does not fill its memory.
+   * @throws Closed when nobody reads any more; NotWritten when the system refuses
+   */
+  write(text: string): Promise<void>
+}
+
+export interface Failure { readonly failure: 'missing' | 'directory' | 'unreadable' | 'exists' | 'terminal' | 'other'; readonly message: string }
+export type Read = { readonly bytes: Uint8Array } | Failure
+
+export const failed = (r: unknown): r is Failure => typeof r === 'object' && r !== null && 'failure' in r
+
+/** Nobody reads the stream any more (`lidwork … | head -1`): nothing is left to do, and nothing is wrong. */
+export class Closed extends Error {}
+/** The system did not take the output: a full disk behind `>`. */
+export class NotWritten extends Error {}
+
+const REASONS: Readonly<Record<string, Failure>> = {
+  ENOENT: { failure: 'missing', message: 'there is no such file' },
+  ENOTDIR: { failure: 'missing', message: 'there is no such folder' },
+  EISDIR: { failure: 'directory', message: 'it is a folder' },
+  EEXIST: { failure: 'exists', message: 'it is there already' },
+  EACCES: { failure: 'unreadable', message: 'no permission' },
+  EPERM: { failure: 'unreadable', message: 'no permission' },
+  EROFS: { failure: 'unreadable', message: 'the disk is read-only' },
+  EBUSY: { failure: 'unreadable', message: 'another program holds it' },
+  ENOSPC: { failure: 'other', message: 'the disk is full' },
+  ELOOP: { failure: 'other', message: 'its links go round in a circle' },
+}
+
+const codeOf = (error: unknown): string => (error as NodeJS.ErrnoException).code ?? ''
+
+/** The result, or the system's refusal in plain words; any other error is a fault of ours and goes on. */
+function attempt<T>(act: () => T): T | Failure {
+  try { return act() } catch (error) {
+    if ((error as NodeJS.ErrnoException).syscall === undefined) throw error
+    return REASONS[codeOf(error)] ?? { failure: 'other', message: `the system says ${codeOf(error)}` }
+  }
+}
+
+const isFolder = (path: string): boolean => attempt(() => statSync(path).isDirectory()) === true
+
+const isClosed = (error: unknown): boolean => ['EPIPE', 'EOF', 'ERR_STREAM_DESTROYED'].includes(codeOf(error))
+
+const out = (stream: NodeJS.WriteStream): Out => {
+  // The error reaches whoever waits for the write; without a listener it would end the process first.
+  stream.on('error', () => {})
+  return {
+    isTTY: stream.isTTY === true,
+    columns: stream.isTTY ? stream.columns : undefined,
+    write: text => new Promise((resolve, reject) => {
+      stream.write(text, error => { if (!error) resolve(); else reject(isClosed(error) ? new Closed() : new NotWritten(REASONS[codeOf(error)]?.message ?? codeOf(error))) })
+    }),
+  }
+}
+
+const TRIES_ON_WINDOWS = 10
+
+/** A scanner or a sync client may hold a file for a moment on Windows; elsewhere the first try settles it. */
+function rename(from: string, to: string, tries: number): void {
+  for (let n = 1; ; n++) {
+    try { return renameSync(from, to) } catch (error) {
+      if (n >= tries || !['EPERM', 'EACCES', 'EBUSY'].includes(codeOf(error))) throw error
+      Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 20 * n)
+    }
+  }
+}
+
+function writeWhole(path: string, text: string, force: boolean, tries: number): undefined {
+  if (isFolder(path)) throw Object.assign(new Error(), { code: 'EISDIR', syscall: 'open' })
+  if (!force) closeSync(openSync(path, 'wx')) // looks and takes the name in one step
+  const before = attempt(() => realpathSync(path)) // through a link, not over it
+  const target = failed(before) ? path : before
+  const temporary = `${target}.${process.pid}-${process.hrtime.bigint()}.tmp`
+  try {
+    const file = openSync(temporary, 'wx', failed(before) ? 0o666 : statSync(target).mode & 0o777)
+    try { writeFileSync(file, text); fsyncSync(file) } finally { closeSync(file) }
+    rename(temporary, target, tries)
+  } catch (error) {
+    rmSync(temporary, { force: true })
+    if (!force) rmSync(path, { force: true })
+    throw error
+  }
+}
+
+/** `folder/name` as a person writes it; forward slashes work everywhere. */
+const inside = (folder: string, name: string): string => (folder === '.' ? name : `${folder.replace(/[\\/]+$/, '')}/${name}`)
+
+function filesBelow(top: string, ending: string) {
+  const files: string[] = [], unread: { folder: string; why: Failure }[] = [], seen = new Set<string>()
+  const enter = (folder: string): void => {
+    const names = attempt(() => {
+      const real = realpathSync(folder)
+      return seen.has(real) ? [] : (seen.add(real), readdirSync(folder).sort())
+    })
+    if (failed(names)) { unread.push({ folder, why: names }); return }
+    for (const name of names) {
+      if (name.startsWith('.') || name === 'node_modules') continue
+      const path = inside(folder, name)
+      if (isFolder(path)) enter(path)
+      else if (name.endsWith(ending)) files.push(path)
+    }
+  }
+  enter(top)
+  return { files, unread }
+}
+
+/** The real streams, files and environment. */
+export function nodeIo(): Io {
+  const windows = process.platform === 'win32'
+  return {
+    stdout: out(process.stdout),
+    stderr: out(process.stderr),
+    env: process.env,
+    cwd: process.cwd(),
+    windows,
+    isFolder,
+    readFile: path => attempt(() => ({ bytes: readFileSync(path) })),
+    async readStdin() {
+      if (process.stdin.isTTY) return { failure: 'terminal', message: 'nothing is piped in' }
+      const chunks: Uint8Array[] = []
+      try { for await (const chunk of process.stdin) chunks.push(chunk as Uint8Array) } catch (error) { return attempt(() => { throw error }) }
+      return { bytes: Buffer.concat(chunks) }
+    },
+    writeFile(path, text, { force = false } = {}) {
+      const refused = attempt(() => writeWhole(path, text, force, windows ? TRIES_ON_WINDOWS : 1))
+      return refused?.failure === 'missing' ? { ...refused, message: 'there is no such folder' } : refused
+    },
+    list: folder => attempt(() => readdirSync(folder).sort()),
+    filesBelow,
+  }
+}
