@@ -1,0 +1,70 @@
+// Validators and committed schemas, made from the fields and kinds of the source. The program that runs holds no schema compiler.
+import { Ajv } from 'ajv'
+import standalone from 'ajv/dist/standalone/index.js'
+import { build } from 'esbuild'
+import { mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs'
+import { dirname, join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+
+const root = dirname(dirname(fileURLToPath(import.meta.url)))
+
+/** Words of a schema for people and for the reader, none for a validator: without them the code is smaller. */
+const FOR_PEOPLE = ['$schema', 'title', 'description', 'examples', 'default', 'x-unit', 'x-reads']
+
+export const AJV_OPTIONS = { strict: true, strictRequired: false, allowUnionTypes: true, discriminator: true, allErrors: true, inlineRefs: false, messages: false, code: { source: true, esm: true } }
+
+/** A source module and all it imports, run from memory. */
+async function imported(entry) {
+  const { outputFiles: [bundle] } = await build({ absWorkingDir: root, entryPoints: [entry], write: false, bundle: true, format: 'esm', platform: 'node', target: 'node20' })
+  return import(`data:text/javascript;base64,${Buffer.from(bundle.contents).toString('base64')}`)
+}
+
+/** Written only where it differs, and never half. */
+function put(file, content) {
+  let before
+  try { before = readFileSync(file, 'utf8') } catch (error) { if (error.code !== 'ENOENT') throw error }
+  if (before === content) return
+  mkdirSync(dirname(file), { recursive: true })
+  const temporary = `${file}.${process.pid}.tmp`
+  writeFileSync(temporary, content)
+  renameSync(temporary, file)
+}
+
+/** A schema without its words for people; names of keys are kept, whatever they are. */
+function bare(node) {
+  if (Array.isArray(node)) return node.map(bare)
+  if (typeof node !== 'object' || node === null) return node
+  return Object.fromEntries(Object.entries(node).filter(([word]) => !FOR_PEOPLE.includes(word))
+    .map(([word, value]) => [word, word === 'properties' || word === '$defs' ? Object.fromEntries(Object.entries(value).map(([key, child]) => [key, bare(child)])) : bare(value)]))
+}
+
+/** Writes dist/validators.mjs: for each format a function that validates, and what its keys read. */
+export async function buildValidators() {
+  const { jobFormat, readsOf } = await imported('src/job/schemas.ts')
+  const formats = { Job: jobFormat() }
+  const ajv = new Ajv(AJV_OPTIONS)
+  for (const [name, format] of Object.entries(formats)) ajv.addSchema(bare(format), name)
+  const validators = standalone.default(ajv, Object.fromEntries(Object.keys(formats).map(name => [`validate${name}`, name])))
+  const tables = Object.entries(formats).map(([name, format]) => `export const reads${name} = ${JSON.stringify(readsOf(format))}`).join('\n')
+  // The compiler leaves requires of its own small helpers in the code: the bundler puts them in.
+  const { outputFiles: [code] } = await build({
+    absWorkingDir: root, stdin: { contents: `${validators}\n${tables}\n`, resolveDir: root, sourcefile: 'validators.js' }, write: false, bundle: true, format: 'esm', platform: 'node', target: 'node20', legalComments: 'none',
+  })
+  put(join(root, 'dist', 'validators.mjs'), code.text)
+  put(join(root, 'dist', 'validators.d.mts'), [
+    'export interface Fault { readonly instancePath: string; readonly schemaPath: string; readonly keyword: string; readonly params: Readonly<Record<string, unknown>> }',
+    'export interface Validate { (data: unknown): boolean; errors?: readonly Fault[] | null }',
+    ...Object.keys(formats).flatMap(name => [`export declare const validate${name}: Validate`, `export declare const reads${name}: Readonly<Record<string, 'number' | 'inches' | 'feet' | 'name'>>`]),
+  ].join('\n') + '\n')
+}
+
+/** The committed schemas as they should be: file name and text. */
+export async function schemaFiles() {
+  const { jobFormat } = await imported('src/job/schemas.ts')
+  return [{ file: 'schemas/job.schema.json', text: `${JSON.stringify(jobFormat(), undefined, 2)}\n` }]
+}
+
+/** Writes schemas/, which editors read. */
+export async function buildSchemas() {
+  for (const { file, text } of await schemaFiles()) put(join(root, file), text)
+}

@@ -1,0 +1,127 @@
+// Rules of the trade across the whole job: what each part alone cannot show. Only what is surely wrong.
+import type { Finding } from '../findings/finding.ts'
+import { pointer } from '../findings/places.ts'
+import { nearest } from '../findings/suggest.ts'
+import { areaKinds, openingKinds } from '../scope/index.ts'
+import { found, type Found } from '../scope/kind.ts'
+import { IN_PER_FT } from '../units/convert.ts'
+import type { JobFile } from './job-file.ts'
+
+type Say = (code: string, path: string, says: string, why: string, mend: string, more?: Partial<Finding>) => void
+type Rule = (job: JobFile, say: Say) => void
+
+const listed = (words: readonly string[]): string => words.join(', ')
+
+/** Kinds as they are asked here: by their own name, with whatever item. */
+interface Checked { readonly kind: string; check?(f: Found<object>): readonly Finding[] }
+const checked = [...areaKinds, ...openingKinds] as unknown as readonly Checked[]
+
+/** A name that stands twice where it can stand once. */
+const unique = (list: 'areas' | 'appliances', what: string): Rule => (job, say) => {
+  const first = new Map<string, number>()
+  for (const [i, { id }] of (job[list] ?? []).entries()) {
+    const before = first.get(id)
+    if (before === undefined) first.set(id, i)
+    else say('id-twice', `/${list}/${i}/id`, `id: ${id}`, `another ${what} has that name already`, `give one of them another name, such as ${id}-2`)
+  }
+}
+
+const inAnArea: Rule = (job, say) => {
+  const ids = job.areas.map(a => a.id)
+  const asked = (['openings', 'eaves', 'hazards', 'clearances'] as const).flatMap(list => (job[list] ?? []).map((item, i) => ({ path: `/${list}/${i}/in`, area: item.in })))
+  for (const { path, area } of asked) {
+    if (area === undefined || ids.includes(area)) continue
+    const near = nearest(area, ids)
+    say('area-unknown', path, `in: ${area}`, `no area has that id; the areas are ${listed(ids)}`, near ? `did you mean ${near}?` : 'write the id of an area')
+  }
+}
+
+const ofAnAppliance: Rule = (job, say) => {
+  const ids = (job.appliances ?? []).map(a => a.id)
+  for (const [i, { of }] of (job.clearances ?? []).entries()) {
+    if (of === undefined || ids.includes(of)) continue
+    const near = nearest(of, ids)
+    say('appliance-unknown', `/clearances/${i}/of`, `of: ${of}`, ids.length === 0 ? 'the job lists no appliances' : `no appliance has that id; the appliances are ${listed(ids)}`, near ? `did you mean ${near}?` : 'write the id of an appliance')
+  }
+}
+
+const target: Rule = ({ target: { code, rValue }, house, areas }, say) => {
+  if (code !== undefined && rValue !== undefined) say('target-twice', '/target', 'both code and rValue', 'the goal is a code edition or an R, not both', 'take one of them out', { on: 'key' })
+  if (code === undefined && rValue === undefined) say('target-missing', '/target', 'neither code nor rValue', 'without a goal nothing says how much to blow', 'write target: {code: iecc-2021} or target: {rValue: 49}', { on: 'key' })
+  if (code !== undefined && rValue === undefined && house.climateZone === undefined && !areas.every(a => a.rValue !== undefined)) {
+    say('zone-missing', '/target/code', `code: ${code}`, 'the R that an edition asks for depends on the climate zone', `under house: write climateZone: 5, the zone of the county by the map of ${code}`)
+  }
+}
+
+const notFound: Rule = (job, say) => {
+  const seen = new Set<string>()
+  for (const [i, kind] of job.notFound.entries()) {
+    if (seen.has(kind)) say('hazard-twice', `/notFound/${i}`, `${kind} for the second time`, 'once says it', 'take one out')
+    seen.add(kind)
+    const at = job.hazards.findIndex(h => h.kind === kind)
+    if (at !== -1) say('hazard-found-and-not', `/notFound/${i}`, `${kind} among what was not found`, `hazards: lists ${kind} as seen or suspected (${job.hazards[at]!.at})`, 'take it out of notFound, or out of hazards')
+  }
+}
+
+/** A joist bay more at each end than length over spacing gives. */
+const SPARE_BAYS = 2
+
+const eaves: Rule = (job, say) => {
+  if (job.eaves === undefined) {
+    for (const [i, area] of job.areas.entries()) if (area.kind === 'open-floor') say('eaves-missing', `/areas/${i}/id`, `no eaves listed for ${area.id}`, 'taper, baffles and wind blocks are left out of R and price', 'list them under eaves:, or write eaves: [] where no roof edge bears on this ceiling', { severity: 'warning' })
+    return
+  }
+  for (const [i, eave] of job.eaves.entries()) {
+    const area = job.areas.find(a => a.id === eave.in), at = `/eaves/${i}`
+    if (!area) continue
+    const perimeterFt = area.rectanglesFt.reduce((sum, [a, b]) => sum + a + b, 0) * 2
+    if (eave.lengthFt > perimeterFt) say('eave-too-long', `${at}/lengthFt`, `${eave.lengthFt} ft of eave`, `the rectangles of ${area.id} measure ${perimeterFt} ft all round`, 'measure the eave or the rectangles again')
+    const most = eave.bays ?? Math.floor(eave.lengthFt * IN_PER_FT / area.joists.spacingIn) + SPARE_BAYS
+    if (eave.ventedBays > most) say('more-vented-than-bays', `${at}/ventedBays`, `${eave.ventedBays} vented bays`, eave.bays === undefined ? `${eave.lengthFt} ft at ${area.joists.spacingIn} in has ${most} bays at most` : `the eave has ${eave.bays} bays`, 'count the bays again')
+    if ((eave.goodBaffles ?? 0) > eave.ventedBays) say('more-baffles-than-vented', `${at}/goodBaffles`, `${eave.goodBaffles} good baffles`, `only ${eave.ventedBays} bays are vented; goodBaffles counts vented bays whose baffle may stay`, 'count again')
+  }
+}
+
+const choices: Rule = (job, say) => {
+  const ids = job.areas.map(a => a.id)
+  for (const area of Object.keys(job.choices?.fill ?? {})) {
+    if (ids.includes(area)) continue
+    const near = nearest(area, ids)
+    say('area-unknown', `/choices/fill/${pointer(area)}`, `fill for ${area}`, `no area has that id; the areas are ${listed(ids)}`, near ? `did you mean ${near}?` : 'write the id of an area', { on: 'key' })
+  }
+}
+
+const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31]
+const daysIn = (year: number, month: number): number => (month === 2 && (year % 4 === 0 && year % 100 !== 0 || year % 400 === 0) ? 29 : DAYS[month - 1]!)
+
+const dates: Rule = (job, say) => {
+  const all: [string, string][] = [['/job/surveyedOn', job.job.surveyedOn]]
+  for (const [i, a] of (job.appliances ?? []).entries()) if (a.test) all.push([`/appliances/${i}/test/on`, a.test.on])
+  for (const [i, c] of (job.clearances ?? []).entries()) all.push([`/clearances/${i}/on`, c.on])
+  for (const [path, date] of all) {
+    const [year, month, day] = date.split('-').map(Number) as [number, number, number]
+    const last = daysIn(year, month)
+    if (day > last) say('date-not-real', path, date, `that month has ${last} days`, 'write the day it was')
+  }
+  const surveyed = Number(job.job.surveyedOn.slice(0, 4)), { yearBuilt } = job.house
+  if (yearBuilt !== undefined && yearBuilt > surveyed) say('built-after-survey', '/house/yearBuilt', `yearBuilt: ${yearBuilt}`, `the survey was in ${surveyed}`, 'correct the one or the other')
+}
+
+const rules: readonly Rule[] = [unique('areas', 'area'), unique('appliances', 'appliance'), inAnArea, ofAnAppliance, target, notFound, eaves, choices, dates]
+
+/** All that the rules find in a job that has the right form. */
+export function checks(job: JobFile): Finding[] {
+  const out: Finding[] = []
+  const say: Say = (code, path, says, why, mend, more = {}) => { out.push({ code, severity: 'error', path, says, why, mend, ...more }) }
+  for (const rule of rules) rule(job, say)
+  for (const list of ['areas', 'openings'] as const) {
+    const numbers = new Map<string, number>()
+    for (const [i, item] of job[list].entries()) {
+      const stem = 'id' in item ? item.id : `${item.kind}-${item.in}`
+      const n = (numbers.get(stem) ?? 0) + 1
+      numbers.set(stem, n)
+      out.push(...checked.find(k => k.kind === item.kind)?.check?.(found(item, `/${list}/${i}`, 'id' in item ? stem : `${stem}-${n}`)) ?? [])
+    }
+  }
+  return out
+}

@@ -1,0 +1,220 @@
+// From bytes to plain data, and where each value of it stands. One document of plain YAML 1.2: no anchors, tags, directives or merge keys,
+// so that what a person reads in the file is what the program reads.
+import { isAlias, isMap, isScalar, isSeq, LineCounter, parseDocument, type Document, type Node, type Pair, type YAMLMap, type YAMLSeq } from 'yaml'
+import type { Finding, Span } from '../findings/finding.ts'
+import { pointer, SourcePlaces, type Range } from '../findings/places.ts'
+import { printable, steering } from '../findings/printable.ts'
+
+const MOST_BYTES = 2_000_000
+const MOST_DEPTH = 20
+const START = 'lidwork new house.job.yaml writes a file to start from'
+
+export interface Yaml {
+  readonly data: unknown
+  readonly places: SourcePlaces
+  /** Keys inside { } that have neither a colon nor a value: what a comma left behind. */
+  readonly bare: ReadonlySet<string>
+  readonly findings: readonly Finding[]
+}
+
+const error = (code: string, says: string, why: string, mend: string, span: Span, path = ''): Finding => ({ code, severity: 'error', path, says, why, mend, span })
+
+const TOP: Span = { line: 1, column: 1, length: 1 }
+
+/** Reads one YAML document. @returns its data, or undefined with the findings that say why there is none */
+export function readYaml(given: Uint8Array | string): Yaml {
+  const text = typeof given === 'string' ? { source: given.replace(/^\ufeff/, '') } : decode(given)
+  const places = new SourcePlaces(text.source)
+  const none = (...findings: Finding[]): Yaml => ({ data: undefined, places, bare: new Set(), findings })
+  if (text.wrong) return none(text.wrong)
+  let doc: Document.Parsed
+  try {
+    doc = parseDocument(text.source, {
+      lineCounter: new LineCounter(), version: '1.2', schema: 'core', strict: true, stringKeys: true, merge: false, resolveKnownTags: false, prettyErrors: false, logLevel: 'error',
+      uniqueKeys: false, // quadratic in the library: the walk below looks for a key that stands twice
+    })
+  } catch (thrown) {
+    if (!(thrown instanceof RangeError)) throw thrown
+    return none(tooDeep(TOP)) // nested beyond what the parser's own calls can follow
+  }
+  const directive = /^%.*$/m.exec(text.source)
+  if (directive && (doc.directives.yaml.explicit || Object.keys(doc.directives.tags).length > 1 || doc.warnings.some(w => w.code === 'BAD_DIRECTIVE') || doc.errors.some(e => e.code === 'BAD_DIRECTIVE'))) {
+    return none(error('yaml-directive', `${printable(directive[0])} at the head of the file`, 'another version of YAML reads no, 010 and 12:30 as something else', 'take the line out', places.span([directive.index, directive.index + directive[0].length])))
+  }
+  const broken = syntax(doc, places)
+  if (broken.length > 0) return none(...broken)
+  if (doc.contents === null || (isScalar(doc.contents) && doc.contents.source === '')) {
+    const inside = text.source.trim() === '' ? 'nothing' : 'nothing but comments'
+    return none(error('file-empty', `${inside} in the file`, 'a job file holds one surveyed house', START, TOP))
+  }
+  const walk = new Walk(places)
+  const data = walk.value(doc.contents, '', 0)
+  return { data: walk.findings.length === 0 ? data : undefined, places, bare: walk.bare, findings: walk.findings }
+}
+
+/** UTF-8 with or without a byte order mark, and UTF-16 with one. */
+function decode(bytes: Uint8Array): { source: string; wrong?: Finding } {
+  if (bytes.length > MOST_BYTES) return { source: '', wrong: error('file-too-large', `${(bytes.length / 1e6).toFixed(1)} million bytes`, `a job file has some thousand; ${MOST_BYTES / 1e6} million are read at most`, 'check that this is a job file', TOP) }
+  const utf16 = bytes[0] === 0xff && bytes[1] === 0xfe ? 'utf-16le' : bytes[0] === 0xfe && bytes[1] === 0xff ? 'utf-16be' : undefined
+  const as = utf16 ?? 'utf-8'
+  const read = (part: Uint8Array, fatal: boolean) => new TextDecoder(as, { fatal }).decode(part)
+  try {
+    const source = read(bytes, true)
+    const nul = source.indexOf('\0')
+    return nul === -1 ? { source } : { source: '', wrong: error('not-text', 'bytes that are no text', 'a job file is plain text, not a spreadsheet, a PDF or a word processor file', 'save it as plain text in UTF-8', TOP) }
+  } catch {
+    // The first byte that is no UTF-8: the longest head that decodes, found by halving.
+    let good = 0, bad = bytes.length
+    while (bad - good > 1) {
+      const middle = (good + bad) >> 1
+      try { new TextDecoder(as, { fatal: true }).decode(bytes.subarray(0, middle), { stream: true }); good = middle } catch { bad = middle }
+    }
+    const before = new TextDecoder(as).decode(bytes.subarray(0, good), { stream: true })
+    const source = read(bytes, false)
+    const wrong = error('not-utf-8', 'a character that is not UTF-8', 'an editor or spreadsheet saved the file in an older code; signs such as \u00bd or a curly quote come out wrong', 'save the file as UTF-8', new SourcePlaces(source).span([before.length, before.length + 1]))
+    return { source, wrong }
+  }
+}
+
+const tooDeep = (span: Span): Finding => error('nested-too-deep', `more than ${MOST_DEPTH} levels of nesting`, 'no part of a job file goes that deep', 'look for brackets that are never closed', span)
+
+/** Faults that stand alone. After any other, what follows is noise: only the first is told. */
+const ALONE = new Set(['BAD_SCALAR_START', 'BAD_DQ_ESCAPE'])
+
+function syntax(doc: Document.Parsed, places: SourcePlaces): Finding[] {
+  const all = [...doc.errors].sort((a, b) => a.pos[0] - b.pos[0])
+  const deep = all.find(e => e.code === 'RESOURCE_EXHAUSTION')
+  if (deep) return [tooDeep(places.span(deep.pos))]
+  const first = all.find(e => !ALONE.has(e.code))
+  return all.filter(e => e === first || (ALONE.has(e.code) && (!first || e.pos[0] < first.pos[0]))).map(e => syntaxFinding(e.code, e.message, e.pos, doc, places))
+}
+
+const QUOTES = 'put quotes round the whole text'
+
+function syntaxFinding(code: string, message: string, pos: Range, doc: Document.Parsed, places: SourcePlaces): Finding {
+  const { source } = places
+  const lineStart = source.lastIndexOf('\n', pos[0] - 1) + 1
+  const line = source.slice(lineStart, (source.indexOf('\n', lineStart) + 1 || source.length + 1) - 1)
+  const say = (name: string, says: string, why: string, mend: string, range: Range = pos): Finding => error(name, says, why, mend, places.span(range))
+  const character = printable(source[pos[0]] ?? '')
+
+  if (code === 'MULTIPLE_DOCS') return say('two-documents', 'a second document begins', 'a file is one job', 'put the second house in a file of its own; a line of --- alone begins a new document')
+  if (/closing ["']quote/.test(message)) {
+    const open = lastNode(doc, n => isScalar(n) && (n.type === 'QUOTE_DOUBLE' || n.type === 'QUOTE_SINGLE'))
+    const at = open?.range?.[0] ?? pos[0]
+    return say('quote-not-closed', `the ${source[at] === "'" ? "'" : '"'} that opens here is never closed`, 'everything behind it is read as one text', 'write the same quote at the end of the text', [at, at + 1])
+  }
+  if (/Flow (map|sequence) in block/.test(message)) {
+    const open = lastNode(doc, n => (isMap(n) || isSeq(n)) && n.flow === true && (n.range?.[0] ?? 0) < pos[0] && !'}]'.includes(source[(n.range?.[1] ?? 1) - 1] ?? ' '))
+    const at = open?.range?.[0] ?? pos[0]
+    const [opens, closes] = source[at] === '[' ? ['[', ']'] : ['{', '}']
+    return say('bracket-not-closed', `the ${opens} that opens here is not closed before the next line begins further left`, 'a list or mapping in brackets ends with its own bracket', `write ${closes} at its end, or indent the lines that go on`, [at, at + 1])
+  }
+  if (code === 'TAB_AS_INDENT' || /^[ ]*\t/.test(line) && code === 'BAD_INDENT') return say('tab-in-indent', 'a tab at the start of the line', 'YAML counts spaces; a tab has no width in it', 'use spaces')
+  const glued = /^\s*(?:- +)?([A-Za-z]\w*):(?=[^\s:/])/.exec(line)
+  if (glued && (code === 'MULTILINE_IMPLICIT_KEY' || code === 'MISSING_CHAR' || code === 'BAD_INDENT' || code === 'UNEXPECTED_TOKEN')) return colonWithoutSpace(glued[1]!, places.span([lineStart + glued[0].length - 1, lineStart + glued[0].length]))
+  if (code === 'BAD_SCALAR_START') return say('text-needs-quotes', `a text that begins with ${character}`, 'YAML keeps that sign for itself', QUOTES)
+  if (code === 'BAD_DQ_ESCAPE') return say('backslash-in-quotes', `${printable(source.slice(pos[0], pos[0] + 2))} inside " "`, 'a \\ in double quotes begins a code', "use single quotes ' ' round the text, or write \\\\")
+  if (code === 'BLOCK_AS_IMPLICIT_KEY') return say('text-needs-quotes', 'a second colon in the line', 'a colon and a space inside a text begin a new key', QUOTES)
+  if (/at node end/.test(message)) {
+    const before = source[pos[0] - 1] === ' ' ? source.slice(lineStart, pos[0]).trimEnd() : source.slice(lineStart, pos[0])
+    if (/["']$/.test(before)) return say('text-needs-quotes', 'more text behind a closing quote', 'a text that begins with a quote ends with the next one', `put quotes round the whole text: '12" duct' or "5' 3"`)
+    if (/[}\]]$/.test(before)) return say('not-yaml', 'more text behind a closing bracket', 'a list or mapping in brackets ends there', 'put a comma or a new line between, or take it out')
+    return say('indent-uneven', 'a key where the list above goes on', 'entries of one list begin in the same column with -', 'begin the line with -, or move it to the column of the keys it belongs to')
+  }
+  if (/Unexpected flow-(map|seq)-end/.test(message)) return say('bracket-not-closed', `a ${character} that closes nothing`, 'it has no bracket that opens', 'take it out, or open a bracket before')
+  if (code === 'BAD_INDENT') return say('indent-uneven', 'this line begins in a column of its own', 'keys of one mapping begin in the same column, further right than what they belong to', 'move it under the first letter of the key above')
+  if (/Unexpected block-seq-ind|Implicit map keys need|single line/.test(message)) {
+    return line.trimStart().startsWith('- ') ? say('indent-uneven', 'a list entry where a key belongs', 'the entries of a list stand under the key that holds them', 'move the - under its key, or write a key')
+      : say('colon-missing', 'a line without a key', 'each line is a key, a colon, a space, and what belongs to it', 'write key: value; a text over several lines goes in quotes')
+  }
+  if (code === 'NON_STRING_KEY') return say('key-not-text', 'a list or mapping as a key', 'a key is a plain word', 'write a word before the colon')
+  return say('not-yaml', `${character === '' ? 'the end of the file' : `a ${character}`} that does not fit here`, printable(message.charAt(0).toLowerCase() + message.slice(1)), 'look at the line above as well: a bracket, a quote or a colon may be missing')
+}
+
+/** `kind:hatch` is one word to YAML. */
+export const colonWithoutSpace = (key: string, span: Span, path = ''): Finding =>
+  ({ ...error('colon-without-space', `a colon without a space behind ${key}`, 'YAML then reads key and value as one word', `write ${key}: with a space behind the colon`, span, path) })
+
+function lastNode(doc: Document.Parsed, fits: (n: Node) => boolean): Node | undefined {
+  let found: Node | undefined
+  const look = (n: unknown): void => {
+    if (isMap(n)) for (const p of n.items) { look(p.key); look(p.value) }
+    else if (isSeq(n)) n.items.forEach(look)
+    if ((isMap(n) || isSeq(n) || isScalar(n)) && fits(n as Node) && (!found || (n.range?.[0] ?? 0) > (found.range?.[0] ?? 0))) found = n as Node
+  }
+  look(doc.contents)
+  return found
+}
+
+/** Turns nodes into data, keeping where each stands, and refusing what a person would not see in the file. */
+class Walk {
+  readonly findings: Finding[] = []
+  readonly bare = new Set<string>()
+  constructor(private readonly places: SourcePlaces) {}
+
+  value(node: unknown, path: string, depth: number): unknown {
+    if (node === null || node === undefined) return null
+    const { range, anchor, tag } = node as { range?: [number, number, number]; anchor?: string; tag?: string }
+    const here: Range = range ? [range[0], range[1]] : [0, 1]
+    if (here[1] > here[0]) this.places.values.set(path, here)
+    const name = '&' + anchor
+    if (isAlias(node)) return this.refuse(path, 'anchor-used', `*${printable(node.source)}`, 'a text that begins with * refers to another place of the file; a job file says everything where it stands', 'write it out, or put quotes round the text', here)
+    if (anchor !== undefined) this.refuse(path, 'anchor-used', printable(name), 'a text that begins with & names a place of the file to refer to; a job file says everything where it stands', 'take it out, or put quotes round the text', this.before(name, here))
+    if (tag !== undefined) this.tagged(path, tag, here)
+    if (isScalar(node)) return typeof node.value === 'string' ? this.text(node.value, path, here) : node.value
+    if (depth >= MOST_DEPTH) { this.findings.push({ ...tooDeep(this.places.span(here)), path }); return null }
+    return isMap(node) ? this.mapping(node, path, depth) : isSeq(node) ? this.list(node, path, depth) : null
+  }
+
+  private list(node: YAMLSeq, path: string, depth: number): unknown[] {
+    return node.items.map((item, i) => this.value(item, `${path}/${i}`, depth + 1))
+  }
+
+  private mapping(node: YAMLMap, path: string, depth: number): object {
+    const out: Record<string, unknown> = {}
+    for (const pair of node.items as Pair[]) {
+      const key = isScalar(pair.key) ? String(pair.key.value ?? '') : ''
+      const range = (pair.key as Node | null)?.range
+      const here: Range = range ? [range[0], range[1]] : [0, 1]
+      if (isAlias(pair.key) || (isScalar(pair.key) && (pair.key.anchor !== undefined || pair.key.tag !== undefined))) { this.refuse(path, 'key-not-text', 'a key with a mark before it', 'a key is a plain word', 'write the word alone', here); continue }
+      if (key === '<<') { this.refuse(path, 'anchor-used', 'the key <<', 'it copies another part of the file; a job file says everything where it stands', 'write the keys out', here); continue }
+      if (key === '') { this.refuse(path, 'key-not-text', 'a colon without a key', 'nothing says what the value is for', 'write a word before the colon', here); continue }
+      const at = `${path}/${pointer(key)}`
+      this.text(key, at, here)
+      if (Object.hasOwn(out, key)) {
+        const first = this.places.key(at)!
+        this.refuse(at, 'key-twice', `${printable(key)} for the second time`, `it stands already on line ${first.line}; only one can hold`, 'keep one of the two', here)
+        continue
+      }
+      this.places.keys.set(at, here)
+      if (node.flow && pair.value === null) this.bare.add(at)
+      // `__proto__` is a key like any other: an assignment would set the object's prototype.
+      Object.defineProperty(out, key, { value: this.value(pair.value, at, depth + 1), enumerable: true, writable: true, configurable: true })
+    }
+    return out
+  }
+
+  private text(value: string, path: string, here: Range): string {
+    const sign = steering(value)
+    if (sign !== undefined) this.refuse(path, 'control-character', `the character ${sign} in the text`, 'it is not seen on paper and may steer a terminal', 'delete it and type the text again', here)
+    return value
+  }
+
+  private tagged(path: string, tag: string, here: Range): void {
+    const head = this.places.source.slice(this.places.source.lastIndexOf('\n', here[0] - 1) + 1, here[0])
+    const typed = /!\S*(?=\s*$)/.exec(head)?.[0] ?? tag
+    this.refuse(path, 'tag-used', printable(typed), 'a text that begins with ! tells YAML how to read what follows', 'take it out, or put quotes round the text', this.before(typed, here))
+  }
+
+  /** Where a mark stands that comes before a node. */
+  private before(mark: string, here: Range): Range {
+    const at = this.places.source.lastIndexOf(mark, here[0])
+    return at === -1 ? here : [at, at + mark.length]
+  }
+
+  private refuse(path: string, code: string, says: string, why: string, mend: string, at: Range): null {
+    this.findings.push(error(code, says, why, mend, this.places.span(at), path))
+    return null
+  }
+}

@@ -1,0 +1,5 @@
+import { defineConfig } from 'vitest/config'
+
+export default defineConfig({
+  test: { include: ['tests/**/*.test.ts'], pool: 'threads', isolate: false, testTimeout: 20_000, globalSetup: 'tests/setup.ts' },
+})
