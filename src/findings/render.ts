@@ -5,6 +5,7 @@ import { printable } from './printable.ts'
 const WIDTH = 80
 const INDENT = '  '
 const CUT = '...'
+const LEAST_BEFORE = 12
 
 /** A finding as text, with a blank line behind it. */
 export function renderFinding(f: Finding, places: Places, source: string, file: string): string {
@@ -12,7 +13,7 @@ export function renderFinding(f: Finding, places: Places, source: string, file: 
   return [
     `${printable(file)}:${line}:${column}: ${f.severity} ${f.code}`,
     ...excerpt(source.split('\n')[line - 1] ?? '', column - 1, length),
-    ...[f.says, f.why, f.mend].flatMap(text => wrapped(asSentence(text))),
+    ...[asSentence(f.says, false), asSentence(f.why, false), asSentence(f.mend, true)].flatMap(wrapped),
     '', '',
   ].join('\n')
 }
@@ -26,7 +27,8 @@ function excerpt(line: string, at: number, length: number): string[] {
   let before = shown(plain.slice(0, at)), under = shown(plain.slice(at, at + length)), after = shown(plain.slice(at + length))
   const room = WIDTH - INDENT.length
   if (before.length + under.length + after.length > room) {
-    if (under.length > room / 2) { after = ''; under = under.slice(0, room / 2 - CUT.length) + CUT }
+    const most = room - Math.min(before.length, LEAST_BEFORE)
+    if (under.length > most) { after = ''; under = under.slice(0, most - CUT.length) + CUT }
     const left = Math.max(room - under.length - after.length, Math.floor((room - under.length) / 2))
     if (before.length > left) before = CUT + before.slice(before.length - left + CUT.length)
     const right = room - before.length - under.length
@@ -35,11 +37,12 @@ function excerpt(line: string, at: number, length: number): string[] {
   return [`${INDENT}${before}${under}${after}`.trimEnd(), `${INDENT}${before.replace(/[^\t]/g, ' ')}${'^'.repeat(Math.max(1, under.trimEnd().length))}`]
 }
 
-/** A sentence begins with a capital, unless its first word is typed so in the file; it ends with a full stop. */
-function asSentence(text: string): string {
+/** What stands there as it is typed, else a sentence; a full stop only where it cannot be taken for part of something to type. */
+function asSentence(text: string, typed: boolean): string {
   const plain = printable(text)
-  const begun = /^[a-z][a-z']*(?=[ ,]|$)/.test(plain) ? plain.charAt(0).toUpperCase() + plain.slice(1) : plain
-  return /[.?!]$/.test(begun) && !begun.endsWith('...') ? begun : /[\]}"']$|: \S*$/.test(begun) ? begun : `${begun}.`
+  if (/^(in )?\w+: /.test(plain)) return plain
+  const begun = /^[a-z]+(?=[ ,;]|$)/.test(plain) ? plain.charAt(0).toUpperCase() + plain.slice(1) : plain
+  return /[.?!:]$/.test(begun) || (typed && !/(?:^|[\s(])[A-Za-z][A-Za-z-]*\)?$|: [^:]*\s\w+$/.test(begun)) || (typed && /: \S+$/.test(begun)) ? begun : `${begun}.`
 }
 
 function wrapped(text: string): string[] {

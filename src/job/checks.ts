@@ -10,7 +10,11 @@ import type { JobFile } from './job-file.ts'
 type Say = (code: string, path: string, says: string, why: string, mend: string, more?: Partial<Finding>) => void
 type Rule = (job: JobFile, say: Say) => void
 
-const listed = (words: readonly string[]): string => words.join(', ')
+/** The names there are, each once. */
+const namesOf = (what: string, ids: readonly string[]): string => {
+  const each = [...new Set(ids)]
+  return each.length === 1 ? `the only ${what} is ${each[0]!}` : `the ${what}s are ${each.join(', ')}`
+}
 
 /** Kinds as they are asked here: by their own name, with whatever item. */
 interface Checked { readonly kind: string; check?(f: Found<object>): readonly Finding[] }
@@ -32,7 +36,7 @@ const inAnArea: Rule = (job, say) => {
   for (const { path, area } of asked) {
     if (area === undefined || ids.includes(area)) continue
     const near = nearest(area, ids)
-    say('area-unknown', path, `in: ${area}`, `no area has that id; the areas are ${listed(ids)}`, near ? `did you mean ${near}?` : 'write the id of an area')
+    say('area-unknown', path, `in: ${area}`, `no area has that id; ${namesOf('area', ids)}`, near ? `did you mean ${near}?` : 'write the id of an area')
   }
 }
 
@@ -41,7 +45,7 @@ const ofAnAppliance: Rule = (job, say) => {
   for (const [i, { of }] of (job.clearances ?? []).entries()) {
     if (of === undefined || ids.includes(of)) continue
     const near = nearest(of, ids)
-    say('appliance-unknown', `/clearances/${i}/of`, `of: ${of}`, ids.length === 0 ? 'the job lists no appliances' : `no appliance has that id; the appliances are ${listed(ids)}`, near ? `did you mean ${near}?` : 'write the id of an appliance')
+    say('appliance-unknown', `/clearances/${i}/of`, `of: ${of}`, ids.length === 0 ? 'the job lists no appliances' : `no appliance has that id; ${namesOf('appliance', ids)}`, near ? `did you mean ${near}?` : 'write the id of an appliance')
   }
 }
 
@@ -56,10 +60,10 @@ const target: Rule = ({ target: { code, rValue }, house, areas }, say) => {
 const notFound: Rule = (job, say) => {
   const seen = new Set<string>()
   for (const [i, kind] of job.notFound.entries()) {
-    if (seen.has(kind)) say('hazard-twice', `/notFound/${i}`, `${kind} for the second time`, 'once says it', 'take one out')
+    if (seen.has(kind)) { say('hazard-twice', `/notFound/${i}`, `in notFound: ${kind}`, 'it stands there already', 'take one out'); continue }
     seen.add(kind)
     const at = job.hazards.findIndex(h => h.kind === kind)
-    if (at !== -1) say('hazard-found-and-not', `/notFound/${i}`, `${kind} among what was not found`, `hazards: lists ${kind} as seen or suspected (${job.hazards[at]!.at})`, 'take it out of notFound, or out of hazards')
+    if (at !== -1) say('hazard-found-and-not', `/notFound/${i}`, `in notFound: ${kind}`, `under hazards the same is seen or suspected (${job.hazards[at]!.at})`, 'take it out of notFound, or out of hazards')
   }
 }
 
@@ -87,7 +91,7 @@ const choices: Rule = (job, say) => {
   for (const area of Object.keys(job.choices?.fill ?? {})) {
     if (ids.includes(area)) continue
     const near = nearest(area, ids)
-    say('area-unknown', `/choices/fill/${pointer(area)}`, `fill for ${area}`, `no area has that id; the areas are ${listed(ids)}`, near ? `did you mean ${near}?` : 'write the id of an area', { on: 'key' })
+    say('area-unknown', `/choices/fill/${pointer(area)}`, `a fill for ${area}`, `no area has that id; ${namesOf('area', ids)}`, near ? `did you mean ${near}?` : 'write the id of an area', { on: 'key' })
   }
 }
 
@@ -101,7 +105,7 @@ const dates: Rule = (job, say) => {
   for (const [path, date] of all) {
     const [year, month, day] = date.split('-').map(Number) as [number, number, number]
     const last = daysIn(year, month)
-    if (day > last) say('date-not-real', path, date, `that month has ${last} days`, 'write the day it was')
+    if (day > last) say('date-not-real', path, `the day ${date}`, `that month has ${last} days`, 'write the day it was')
   }
   const surveyed = Number(job.job.surveyedOn.slice(0, 4)), { yearBuilt } = job.house
   if (yearBuilt !== undefined && yearBuilt > surveyed) say('built-after-survey', '/house/yearBuilt', `yearBuilt: ${yearBuilt}`, `the survey was in ${surveyed}`, 'correct the one or the other')

@@ -3,7 +3,7 @@ import type { Finding } from '../findings/finding.ts'
 import { keysOf, pointer, type SourcePlaces } from '../findings/places.ts'
 import { printable } from '../findings/printable.ts'
 import { nearest } from '../findings/suggest.ts'
-import { colonWithoutSpace } from './yaml.ts'
+import { colonWithoutSpace, START } from './yaml.ts'
 import { asNumberText, notANumber, ranged, unitWords } from './number-texts.ts'
 import type { Node } from './schemas.ts'
 
@@ -11,7 +11,7 @@ import type { Node } from './schemas.ts'
 export interface Fault { readonly instancePath: string; readonly keyword: string; readonly params: Readonly<Record<string, unknown>> }
 
 /** What was read: the data and where it stands. */
-export interface Typed { readonly data: unknown; readonly places: SourcePlaces; readonly bare: ReadonlySet<string> }
+export interface Typed { readonly data: unknown; readonly places: SourcePlaces; readonly bare: ReadonlyMap<string, string | undefined> }
 
 const MOST_SHOWN = 40
 const MOST_WORDS = 12
@@ -22,10 +22,12 @@ const short = (text: string): string => {
   const line = printable(text.split('\n', 1)[0]!.trim())
   return line.length > MOST_SHOWN ? `${line.slice(0, MOST_SHOWN - 3)}...` : line
 }
+const wordsFor = (words: readonly string[], key: string): string =>
+  words.length === 1 ? `the only word for ${key} is ${words[0]!}` : `the words for ${key} are ${words.length > MOST_WORDS ? words.join(' ') : listed(words, 'and')}`
 const isRecord = (v: unknown): v is Record<string, unknown> => typeof v === 'object' && v !== null && !Array.isArray(v)
 const own = <V>(record: Readonly<Record<string, V>> | undefined, key: string): V | undefined => (record && Object.hasOwn(record, key) ? record[key] : undefined)
 const kindsOf = (node: Node): string[] => (node.oneOf ?? []).map(({ $ref }) => $ref.slice('#/$defs/'.length))
-const without = (description: string | undefined): string => (description ?? '').replace(/ \[[^\]]*\]$/, '')
+const without = (description: string | undefined): string => (description ?? '').replace(/ \[[^\]]*\]$/, '').split(';')[0]!
 
 /** Findings for schema faults: one for each fault of the file, however many the validator reports for it. */
 export function schemaFindings(faults: readonly Fault[], typed: Typed, format: object, formatName: string): Finding[] {
@@ -65,7 +67,7 @@ class Messages {
     const [name, version] = format.split('/'), [ours] = this.formatName.split('/')
     return this.finding('format-unknown', '/format', `format: ${short(format)}`,
       version !== undefined && name === ours ? `this program reads ${this.formatName}; another version has other keys` : name !== ours && name?.startsWith('lidwork-') && version !== undefined ? `that is another kind of file; a job file is ${this.formatName}` : 'the first line says what kind of file this is',
-      version !== undefined && name === ours ? 'use the program of that version' : `write format: ${this.formatName}`)
+      version !== undefined && name === ours ? 'use the program of that version' : version !== undefined && name?.startsWith('lidwork-') ? 'name a job file instead' : `write format: ${this.formatName}`)
   }
 
   private finding(code: string, path: string, says: string, why: string, mend: string, on?: 'key'): Finding {
@@ -98,6 +100,8 @@ class Messages {
   private keys(path: string, missing: readonly string[], unknown: readonly string[]): Finding[] {
     if (missing.length === 0 && unknown.length === 0) return []
     const { node: plain, value } = this.at(path)
+    const glued = plain?.oneOf && isRecord(value) ? Object.keys(value).find(k => k.startsWith('kind:')) : undefined
+    if (glued !== undefined) return [this.comma(path, glued)]
     if (plain?.oneOf && missing.includes('kind')) return [this.kindMissing(path, plain, value)]
     const node = this.kindNode(plain, value) ?? {}
     const holder = this.holder(path, node, value)
@@ -109,7 +113,8 @@ class Messages {
     for (const key of unknown) {
       const at = `${path}/${pointer(key)}`
       if (this.typed.bare.has(at)) {
-        if (!this.typed.bare.has(`${path}/${pointer(present[present.indexOf(key) - 1] ?? '')}`)) out.push(this.comma(path, key, present))
+        const before = this.typed.bare.get(at)
+        if (before === undefined || !this.typed.bare.has(`${path}/${pointer(before)}`)) out.push(this.comma(path, key))
         const glued = /^([A-Za-z]\w*):\S/.exec(key)
         if (glued && allowed.includes(glued[1]!)) taken.add(glued[1]!)
         continue
@@ -117,13 +122,13 @@ class Messages {
       const near = nearest(key, open.filter(k => !taken.has(k))) ?? this.byUnit(key, open)
       if (near) taken.add(near)
       const moved = near ? undefined : this.movedTo(key, path)
-      out.push(this.finding('key-unknown', at, `${short(key)} is no key here`, `${holder} takes ${listed(allowed, 'and')}`,
-        near ? `did you mean ${near}?${this.otherUnit(key, near, node)}` : allowed.includes(key.trim()) ? `write ${key.trim()}` : moved ?? 'take it out, or write one of those keys', 'key'))
+      out.push(this.finding('key-unknown', at, `the key ${short(key)}`, `the keys of ${holder} are ${listed(allowed, 'and')}`,
+        near ? `did you mean ${near}${this.otherUnit(key, near, node)}?` : allowed.includes(key.trim()) ? `write ${key.trim()}` : moved ?? 'take it out, or write one of those keys', 'key'))
     }
     for (const key of missing) {
       if (taken.has(key)) continue
       const child = own(node.properties, key)
-      const { path: _, ...shared } = this.finding('key-missing', path, `no ${key} in ${holder}`, `needed: ${without(child?.description) || key}`, this.lineToAdd(key, child ?? {}))
+      const { path: _, ...shared } = this.finding('key-missing', path, `no ${key} in ${path === '' ? 'the file' : holder}`, `needed here; it stands for ${without(child?.description) || key}`, this.lineToAdd(key, child ?? {}))
       out.push({ ...shared, path, ...this.pointAt(path, value) })
     }
     return out
@@ -144,7 +149,7 @@ class Messages {
     if (path === '') return 'a job file'
     if (isRecord(value) && node.properties?.['kind']?.const !== undefined) return a(String(value['kind']))
     const { key, index } = this.at(path)
-    return index ? without(node.description) : key
+    return index ? without(node.description).replace(/^one /, 'a ') : key
   }
 
   /** lengthFt for length, and sizeIn for size. */
@@ -158,25 +163,26 @@ class Messages {
     const unit = own(node.properties, near)?.['x-unit'] ?? own(node.properties, near)?.items?.['x-unit']
     const ending = /(Ft2|Ft3|In2|Ft|In)$/
     const [mine] = ending.exec(key) ?? [], [theirs] = ending.exec(near) ?? []
-    return unit !== undefined && mine !== theirs && theirs !== undefined ? ` it is in ${unitWords(unit)}` : ''
+    return unit !== undefined && mine !== theirs && theirs !== undefined ? `, in ${unitWords(unit)}` : ''
   }
 
   /** A key that stands one level too deep or too high. */
   private movedTo(key: string, path: string): string | undefined {
-    if (path !== '' && own(this.root.properties, key)) return `${key} is a section of its own: begin its line in the first column`
-    if (path === '') for (const [section, node] of Object.entries(this.root.properties ?? {})) if (own(node.properties, key)) return `it belongs under ${section}:`
+    if (path !== '' && own(this.root.properties, key)) return `begin its line in the first column: ${key} is a section of its own`
+    if (path === '') for (const [section, node] of Object.entries(this.root.properties ?? {})) if (own(node.properties, key)) return `move it under ${section}:`
     return undefined
   }
 
   /** `at: hall, north end` inside { }. */
-  private comma(path: string, key: string, present: readonly string[]): Finding {
+  private comma(path: string, key: string): Finding {
     const at = `${path}/${pointer(key)}`
     const glued = /^([A-Za-z]\w*):\S/.exec(key)
     if (glued) return { ...colonWithoutSpace(glued[1]!, this.typed.places.key(at)!), path: at }
-    const before = present[present.indexOf(key) - 1]
-    const run = present.slice(present.indexOf(key)).findIndex(k => !this.typed.bare.has(`${path}/${pointer(k)}`))
-    const rest = present.slice(present.indexOf(key), run === -1 ? undefined : present.indexOf(key) + run)
-    const says = `${short(key)} became a key of its own`, why = 'a comma inside { } starts a new key'
+    const { bare } = this.typed
+    const before = bare.get(at)
+    const rest = [key]
+    for (const [next, last] of bare) if (next === `${path}/${pointer(keysOf(next).at(-1)!)}` && last === rest.at(-1)) rest.push(keysOf(next).at(-1)!)
+    const says = `the key ${short(key)} without a value`, why = 'a comma inside { } starts a new key'
     if (before === undefined) return this.finding('comma-in-braces', at, says, 'a key inside { } has a colon and a value', `write ${short(key)}: and its value`, 'key')
     const { node } = this.at(`${path}/${pointer(before)}`)
     const raw = this.typed.places.raw(`${path}/${pointer(before)}`) ?? ''
@@ -189,9 +195,11 @@ class Messages {
 
   private kindMissing(path: string, node: Node, value: unknown): Finding {
     const kinds = kindsOf(node)
+    const bare = isRecord(value) ? Object.keys(value).find(k => kinds.includes(k) && this.typed.bare.has(`${path}/${pointer(k)}`)) : undefined
+    if (bare !== undefined) return this.finding('key-missing', `${path}/${pointer(bare)}`, 'no kind in this entry', 'each entry says its kind', `write kind: ${bare}`, 'key')
     const typo = isRecord(value) ? Object.keys(value).find(k => k !== 'kind' && nearest(k, ['kind']) && !['in', 'id'].includes(k)) : undefined
-    if (typo !== undefined) return this.finding('key-unknown', `${path}/${pointer(typo)}`, `${short(typo)} is no key here`, 'each entry says its kind', 'did you mean kind?', 'key')
-    return { ...this.finding('key-missing', path, 'no kind in this entry', `needed: what it is; the other keys depend on it`, `write kind: ${listed(kinds)}`), ...this.pointAt(path, value) }
+    if (typo !== undefined) return this.finding('key-unknown', `${path}/${pointer(typo)}`, `the key ${short(typo)}`, 'each entry says its kind', 'did you mean kind?', 'key')
+    return { ...this.finding('key-missing', path, 'no kind in this entry', 'needed here; the other keys depend on it', `write kind: ${listed(kinds)}`), ...this.pointAt(path, value) }
   }
 
   private kindUnknown(path: string): Finding {
@@ -201,21 +209,21 @@ class Messages {
     const [, section = ''] = path.split('/')
     const elsewhere = typeof kind === 'string' ? Object.entries(this.root.properties ?? {}).find(([name, n]) => name !== section && n.items?.oneOf && kindsOf(n.items).includes(kind)) : undefined
     const near = typeof kind === 'string' ? nearest(kind, kinds) : undefined
-    return this.finding('kind-unknown', `${path}/kind`, `kind: ${shown}`, `the kinds under ${section}: are ${listed(kinds, 'and')}`, elsewhere ? `move the entry under ${elsewhere[0]}:` : near ? `did you mean ${near}?` : 'write one of them')
+    return this.finding('kind-unknown', `${path}/kind`, `kind: ${shown}`, kinds.length === 1 ? `the only kind here is ${kinds[0]!}` : `the kinds here are ${listed(kinds, 'and')}`, elsewhere ? `move the entry under ${elsewhere[0]}:` : near ? `did you mean ${near}?` : kinds.length === 1 ? `write kind: ${kinds[0]!}` : 'write one of them')
   }
 
   // ---- Values
 
   private value(path: string): Finding | undefined {
     const { node, value, key, index, required } = this.at(path)
-    if (!node) return undefined
+    if (!node || this.cut(path, node)) return undefined
     const { places } = this.typed
     const raw = places.raw(path)
     const shown = short(raw ?? '')
-    const says = path === '' ? shown : index ? `${shown} in ${key}` : `${key}: ${shown}`
+    const says = path === '' ? shown : index ? `in ${key}: ${shown}` : `${key}: ${shown}`
     const say = (code: string, why: string, mend: string, as = says): Finding => this.finding(code, path, as, why, mend)
     if (value === null || value === '') return this.empty(path, node, key, index, required, raw)
-    if (node['x-unit'] !== undefined) return this.number(node, value, key, shown, say)
+    if (node['x-unit'] !== undefined) return this.number(node, value, key, say)
     if (node.type === 'array') {
       if (Array.isArray(value)) return this.listLength(node, value, key, say)
       return this.notAList(path, node, value, key, say)
@@ -223,24 +231,30 @@ class Messages {
     if (node.type === 'object') return this.notAMapping(path, node, value, key, index, say)
     if (path === '/format') return typeof value === 'string' ? this.formatUnknown(value) : say('format-unknown', 'the first line says what kind of file this is', `write format: ${this.formatName}`)
     if (Array.isArray(value) || isRecord(value)) {
-      return say('text-expected', `${Array.isArray(value) ? 'a list' : 'a mapping'} where one ${node.enum ? 'word' : 'text'} belongs`, node.enum && node.enum.length <= MOST_WORDS ? `write ${listed(node.enum)}` : 'write one text, in quotes if it begins with [ or {')
+      return say('text-expected', `${Array.isArray(value) ? 'a list' : 'keys with values'} where one ${node.enum ? 'word' : 'text'} belongs`, node.enum && node.enum.length <= MOST_WORDS ? `write ${listed(node.enum)}` : 'write one text, in quotes if it begins with [ or {')
     }
     if (node.enum) return this.word(node.enum, node, value, key, say)
     return this.textual(node, value, key, raw ?? '', say)
   }
 
+  /** A comma took the rest of this value away, and that is the finding. */
+  private cut(path: string, node: Node): boolean {
+    const up = path.slice(0, path.lastIndexOf('/')), key = keysOf(path).at(-1)
+    return (node.type === 'array' || node['x-unit'] !== undefined) && [...this.typed.bare].some(([at, before]) => before === key && at.slice(0, at.lastIndexOf('/')) === up)
+  }
+
   private empty(path: string, node: Node, key: string, index: boolean, required: boolean, raw: string | undefined): Finding {
     const tilde = raw === '~' && node['x-unit'] !== undefined
     const example = this.example(node)
-    const mend = tilde ? `write ~${example ?? 'and the number'}` : this.lineToAdd(key, node)
+    const mend = tilde ? `write ~${example?.replace('~', '') ?? ' and the number'}` : this.lineToAdd(key, node)
     const span = this.typed.places.value(path) ?? this.typed.places.key(path)
-    const comment = raw === undefined && span && /:\s*#/.test(this.typed.places.source.split('\n')[span.line - 1] ?? '')
-    return this.finding('value-missing', path, index ? `an empty entry in ${key}` : tilde ? `${key}: ~ without a number` : `nothing behind ${key}:`,
-      tilde ? '~ means about: about how much?' : comment ? 'what stands behind # is a comment' : `needed: ${without(node.description) || key}`,
-      index ? 'take the entry out, or write its value' : comment ? `put quotes round a text that begins with #` : required ? mend : `${mend}, or take the key out`, index || raw !== undefined ? undefined : 'key')
+    const comment = raw === undefined && node['x-unit'] === undefined && span && /:\s*#/.test(this.typed.places.source.split('\n')[span.line - 1] ?? '')
+    return this.finding('value-missing', path, tilde ? `${index ? 'in ' : ''}${key}: ~ without a number` : index ? `an empty entry in ${key}` : `nothing behind ${key}:`,
+      tilde ? '~ means about: about how much?' : comment ? 'what stands behind # is a comment' : without(node.description) === key ? 'a key has a value' : `it stands for ${without(node.description) || key}`,
+      index ? tilde ? mend : 'take the entry out, or write its value' : comment ? `put quotes round a text that begins with #` : required ? mend : `${mend}, or take the key out`, index || raw !== undefined ? undefined : 'key')
   }
 
-  private number(node: Node, value: unknown, key: string, shown: string, say: (code: string, why: string, mend: string) => Finding): Finding {
+  private number(node: Node, value: unknown, key: string, say: (code: string, why: string, mend: string) => Finding): Finding {
     if (typeof value === 'number') {
       const { code, why, mend } = ranged(value, node, key)
       return say(code, why, mend)
@@ -250,38 +264,37 @@ class Messages {
       return say(code, why, mend)
     }
     if (Array.isArray(value)) return say('not-a-number', 'a list where one number belongs', value.length === 1 ? `write ${key}: ${short(String(value[0]))}` : 'write one number')
-    return say('not-a-number', `${shown} is no number`, `write for example ${key}: ${this.example(node) ?? 1}`)
+    return say('not-a-number', 'a number belongs here', `write for example ${key}: ${this.example(node) ?? 1}`)
   }
 
   private word(words: readonly string[], node: Node, value: unknown, key: string, say: (code: string, why: string, mend: string) => Finding): Finding {
-    if (typeof value === 'boolean' && words.includes('yes')) return say('boolean-not-word', `${key} takes the words ${listed(words)}`, words.includes(value ? 'yes' : 'no') ? `write ${value ? 'yes' : 'no'}` : 'write yes, or take the key out')
+    if (typeof value === 'boolean' && words.includes('yes')) return say('boolean-not-word', wordsFor(words, key), words.includes(value ? 'yes' : 'no') ? `write ${value ? 'yes' : 'no'}` : 'write yes, or take the key out')
     const near = nearest(String(value), words)
-    return say('word-unknown', words.length > MOST_WORDS ? `needed: ${without(node.description)}${near ? '' : `, one of ${words.join(' ')}`}` : `${key} takes ${listed(words)}`, near ? `did you mean ${near}?` : 'write one of them')
+    return say('word-unknown', words.length > MOST_WORDS && near ? `it stands for ${without(node.description)}` : wordsFor(words, key), near ? `did you mean ${near}?` : words.length === 1 ? `write ${words[0]!}` : 'write one of them')
   }
 
   private textual(node: Node, value: unknown, key: string, raw: string, say: (code: string, why: string, mend: string) => Finding): Finding {
     const reads = node['x-reads'], text = typeof value === 'string' ? value : raw
     if (reads === 'zip') return typeof value === 'number' && /^\d{5}$/.test(raw) ? say('zip-not-quoted', 'YAML reads a number and drops a 0 in front', `put quotes round it: ${key}: "${raw}"`)
-      : say('zip-not-plain', 'a zip code has 5 digits, or 5, a dash and 4', `write for example ${key}: "${this.example(node) ?? ''}"`)
+      : say('text-not-plain', 'a zip code has 5 digits, or 5, a dash and 4', `write for example ${key}: "${this.example(node) ?? ''}"`)
     if (reads === 'date') return say('date-not-plain', 'a date is year-month-day', `write ${plainDate(text) ?? `for example ${this.example(node) ?? ''}`}`)
     if (reads === 'id') return typeof value === 'string' ? say('id-not-plain', 'a short name has small letters, digits and dashes only', `write ${slug(text) || 'main'}`)
-      : say('id-not-plain', 'YAML reads no text here', `put quotes round it, or write a name such as ${this.example(node) ?? 'main'}`)
+      : say('id-not-plain', 'YAML reads a number here, and a name belongs here', `put quotes round it, or write a name such as ${this.example(node) ?? 'main'}`)
     if (typeof value !== 'string' && !Array.isArray(node.type)) return say('text-expected', `YAML reads ${typeof value === 'boolean' ? 'true or false' : 'a number'} here, and a text belongs here`, `put quotes round it: ${key}: "${short(raw)}"`)
     if (node.maxLength !== undefined && text.length > node.maxLength) return say('text-too-long', `${text.length} letters; papers have room for ${node.maxLength}`, 'write less')
     if (reads === 'zone') {
       const words = /\(([^)]*)\)/.exec(node.pattern ?? '')?.[1]?.split('|') ?? []
       const digit = /^\d/.exec(text)?.[0]
-      return say('word-unknown', `${key} takes ${listed(words)}`, digit !== undefined && words.includes(digit) && /^\d\s*[abAB]$/.test(text) ? `write ${digit}: the letter for moisture does not count here` : /^4\s*c$/.test(text) ? 'write 4C' : 'write one of them')
+      return say('word-unknown', wordsFor(words, key), digit !== undefined && words.includes(digit) && /^\d\s*[abAB]$/.test(text) ? `write ${digit}: the letter for moisture does not count here` : /^4\s*c$/.test(text) ? 'write 4C' : 'write one of them')
     }
-    return say('text-not-plain', `needed: ${without(node.description)}`, `write for example ${this.example(node) ?? ''}`)
+    return say('text-not-plain', `it stands for ${without(node.description)}`, `write for example ${this.example(node) ?? ''}`)
   }
 
   private listLength(node: Node, value: readonly unknown[], key: string, say: (code: string, why: string, mend: string, as?: string) => Finding): Finding {
     const least = node.minItems ?? 0, most = node.maxItems ?? Infinity
     const few = value.length < least
-    const words = `${value.length === 0 ? 'nothing' : value.length} in ${key}`
     const needed = least === most ? `${least} belong here: ${without(node.description)}` : few ? `at least ${least} belongs here: ${without(node.description)}` : `at most ${most} fit here`
-    return say(few ? 'list-too-short' : 'list-too-long', needed, this.example(node) !== undefined ? `write for example ${key}: ${this.example(node)}` : few ? this.lineToAdd(key, node) : 'look whether the entries belong elsewhere', words)
+    return say(few ? 'list-too-short' : 'list-too-long', needed, this.example(node) !== undefined ? `write for example ${key}: ${this.example(node)}` : few ? this.lineToAdd(key, node) : 'look whether the entries belong elsewhere')
   }
 
   private notAList(path: string, node: Node, value: unknown, key: string, say: (code: string, why: string, mend: string, as?: string) => Finding): Finding | undefined {
@@ -291,12 +304,13 @@ class Messages {
     if (Array.isArray(parent.value) && parent.value.every(v => typeof v === 'number' || typeof v === 'string')) {
       if (!path.endsWith('/0')) return undefined
       const raw = short(this.typed.places.raw(up) ?? '')
-      return this.finding('not-a-list', up, `${key}: ${raw}`, `${key} is a list of lists: ${without(parent.node?.description)}`, `write ${key}: [${raw}]`)
+      return this.finding('not-a-list', up, `${key}: ${raw}`, `a list of lists belongs here: ${without(parent.node?.description)}`, `write ${key}: [${raw}]`)
     }
     const none = typeof value === 'string' && /^(none|no|nothing|n\/a|0|-)$/i.test(value)
-    if (none && !node.minItems) return say('not-a-list', `${key} is a list; an empty one says none`, `write ${key}: []`)
-    if (isRecord(value)) return say('not-a-list', `a mapping where a list belongs: ${without(node.description)}`, 'begin each entry with a dash and a space')
-    const parts = typeof value === 'string' ? value.split(/\s*(?:,|\bx\b|(?<=\d)x(?=\d)|\bby\b|\u00d7)\s*/i) : [String(value)]
+    if (none && !node.minItems) return say('not-a-list', 'a list belongs here; an empty one says none', `write ${key}: []`)
+    if (isRecord(value)) return say('not-a-list', `keys with values where a list belongs: ${without(node.description)}`, 'begin each entry with a dash and a space')
+    const text = typeof value === 'number' ? this.typed.places.raw(path) ?? String(value) : value
+    const parts = typeof text === 'string' ? text.split(/\s*(?:,|\bx\b|(?<=\d)x(?=\d)|\bby\b|\u00d7)\s*/i) : [String(text)]
     const fits = parts.every(p => asNumberText(p, node.items?.['x-reads']) !== undefined)
     const entries = node.items?.['x-unit'] !== undefined ? fits && (node.minItems ?? 1) <= parts.length && parts.length <= (node.maxItems ?? Infinity) : node.items?.enum !== undefined || node.items?.['x-reads'] === 'id'
     return say('not-a-list', `one ${typeof value === 'number' ? 'number' : 'text'} where a list belongs: ${without(node.description)}`,
@@ -304,11 +318,11 @@ class Messages {
   }
 
   private notAMapping(path: string, node: Node, value: unknown, key: string, index: boolean, say: (code: string, why: string, mend: string, as?: string) => Finding): Finding {
-    if (path === '') return say('not-a-mapping', 'a job file is a list of keys, each with a colon and what belongs to it', 'lidwork new house.job.yaml writes a file to start from', Array.isArray(value) ? 'a list as the whole file' : 'one text as the whole file')
+    if (path === '') return say('not-a-mapping', 'a job file is a list of keys, each with a colon and what belongs to it', START, Array.isArray(value) ? 'a list as the whole file' : 'one text as the whole file')
     const kinds = kindsOf(node)
     if (kinds.length > 0) return say('not-a-mapping', 'an entry needs its keys: kind and what that kind asks for', typeof value === 'string' && kinds.includes(value) ? `write - {kind: ${value}, ...}` : `write - {kind: ${listed(kinds)}, ...}`)
     const keys = node.required ?? Object.keys(node.properties ?? {})
-    if (node.additionalProperties) return say('not-a-mapping', `needed: ${without(node.description)}, by name`, `write for example ${key}: {main: ${short(String(value))}}`)
+    if (node.additionalProperties) return say('not-a-mapping', `it stands for ${without(node.description)}, by name`, `write for example ${key}: {main: ${short(String(value))}}`)
     const what = Array.isArray(value) ? 'a list' : `one ${typeof value === 'number' ? 'number' : 'text'}`
     return say('not-a-mapping', `${what} where the keys ${listed(keys, 'and')} belong`, index ? `write - {${keys.map(k => `${k}: ...`).join(', ')}}` : `write ${key}: {${keys.map(k => `${k}: ...`).join(', ')}}`)
   }
@@ -329,9 +343,9 @@ class Messages {
     if (node.type === 'array' && !node.minItems) return `write ${key}: [] or list them`
     if (example !== undefined) return `write for example ${key}: ${node['x-reads'] === 'zip' ? `"${example}"` : example}`
     if (node.type === 'array') return node.items?.['x-unit'] ? `write for example ${key}: [${Array.from({ length: Math.max(1, node.minItems ?? 1) }, (_, i) => 3 + i).join(', ')}]` : node.items?.items ? `write for example ${key}: [[48, 28]]` : `write ${key}: and under it each entry, begun with a dash and a space`
-    if (node.type === 'object') return `write ${key}: {${(node.required ?? Object.keys(node.properties ?? {})).map(k => `${k}: ...`).join(', ')}}`
+    if (node.type === 'object') return `write ${key}: {${(node.required ?? Object.keys(node.properties ?? {}).slice(0, 1)).map(k => `${k}: ...`).join(', ')}}`
     if (node['x-unit'] !== undefined) return `write ${key}: and a number in ${unitWords(node['x-unit'])}`
-    return `write ${key}: and the words`
+    return `write ${key}: and ${without(node.description) || 'the words'}`
   }
 }
 

@@ -19,20 +19,21 @@ export const asNumberText = (text: string, as: string | undefined): number | und
 /** A number that its key does not take. */
 export function ranged(value: number, node: Node, key: string): Why {
   const unit = node['x-unit'] ?? '', max = node.maximum ?? Infinity, above = node.exclusiveMinimum, min = above ?? node.minimum ?? 0
-  const range = above === undefined ? `${min} to ${max}${behind(unit)}` : above === 0 ? `more than 0, up to ${max}${behind(unit)}` : `more than ${above}, up to ${max}${behind(unit)}`
-  const what = (node.description ?? key).replace(/ \[[^\]]*\]$/, '')
-  if (!Number.isFinite(value)) return { code: 'number-out-of-range', why: `out of range for ${what}`, mend: `write ${range}` }
-  const inside = value <= max && (above === undefined ? value >= min : value > min)
-  if (inside) return { code: 'number-not-whole', why: 'a whole number belongs here', mend: `write ${Math.floor(value)} or ${Math.ceil(value)}` }
-  const inches = node['x-reads'] === 'feet' && value > max && value / IN <= max ? `; if these are inches, write ${asFeet(value / IN)}` : ''
-  const feet = node['x-reads'] === 'inches' && value > 0 && value < min && value * IN <= max ? `; if these are feet, write ${asTape(value * IN)}` : ''
-  return { code: 'number-out-of-range', why: `out of range for ${what}`, mend: `write ${range}${inches}${feet}` }
+  const range = above === undefined ? `${min} to ${max}${behind(unit)}` : `more than ${above}, up to ${max}${behind(unit)}`
+  const what = (node.description ?? key).replace(/ \[[^\]]*\]$/, '').split(';')[0]!
+  if (value <= max && (above === undefined ? value >= min : value > min)) return { code: 'number-not-whole', why: 'a whole number belongs here', mend: `write ${Math.floor(value)} or ${Math.ceil(value)}` }
+  const inches = node['x-reads'] === 'feet' && value > max && value / IN <= max ? `; if these are inches, write ${feetAndInches(value)}` : ''
+  const length = unit === 'in' || unit === 'ft' ? `; the key is in ${unitWords(unit)}` : ''
+  return { code: 'number-out-of-range', why: `it stands for ${what}, ${range}`, mend: `write a number in that range${inches || length}` }
 }
+
+/** Inches as a foot key takes them: 126 is 10'6. */
+const feetAndInches = (inches: number): string => (inches % IN === 0 ? String(inches / IN) : asFeet(inches / IN).replace(/"$/, ''))
 
 const IN = 12
 const VULGAR: Readonly<Record<string, string>> = { '\u00bc': '1/4', '\u00bd': '1/2', '\u00be': '3/4', '\u215b': '1/8', '\u215c': '3/8', '\u215d': '5/8', '\u215e': '7/8' }
-const LENGTHS: readonly (readonly [RegExp, 'in' | 'ft'])[] = [[/^(?:feet|foot|ft|lf|lin ft)\.?$/i, 'ft'], [/^(?:inches|inch|ins?)\.?$/i, 'in']]
-const OTHERS = /^(?:sq\.? ?ft|sqft|sf|square feet|ft2|cu\.? ?ft|ft3|psf|percent|pct|%|each|ea|pcs?|pieces|people|bays|lights?|years?|stor(?:y|ies)|bedrooms?|x|r)\.?$/i
+const LENGTHS: readonly (readonly [RegExp, 'in' | 'ft'])[] = [[/^(?:feet|foot|ft|lf|lin ft)\.?$/i, 'ft'], [/^(?:inches|inch|ins?)\.?(?: ?o\.?c\.?)?$/i, 'in']]
+const OTHERS = /^(?:o\.?c|sq\.? ?ft|sqft|sf|square feet|ft2|cu\.? ?ft|ft3|psf|percent|pct|%|each|ea|pcs?|pieces|people|bays|lights?|years?|stor(?:y|ies)|bedrooms?|x|r)\.?$/i
 
 /** A text that is no number. */
 export function notANumber(text: string, node: Node, key: string, example: string | undefined): Why {
@@ -40,7 +41,7 @@ export function notANumber(text: string, node: Node, key: string, example: strin
   const trimmed = text.trim()
   const reads = (t: string, by: Grammar = as) => readNumber(t, by)?.value
   const known = unit === 'in' || unit === 'ft' ? `the key is in ${unitWords(unit)} already` : 'a plain number belongs here'
-  const inKey = (inches: number): string => (unit === 'ft' ? (inches % IN === 0 ? String(inches / IN) : asFeet(inches / IN).replace(/"$/, '')) : asTape(inches))
+  const inKey = (inches: number): string => (unit === 'ft' ? feetAndInches(inches) : asTape(inches))
 
   if (/^\d{1,3}(,\d{3})+(\.\d+)?$/.test(trimmed)) return { code: 'number-with-comma', why: 'YAML takes a comma in a number for text', mend: `write ${trimmed.replaceAll(',', '')}` }
   if (/^~?\d{1,3}([ _]\d{3})+$/.test(trimmed)) return { code: 'not-a-number', why: 'a number has no gaps', mend: `write ${trimmed.replace(/[ _]/g, '')}` }
@@ -78,7 +79,9 @@ export function notANumber(text: string, node: Node, key: string, example: strin
     if (inches !== undefined) return /["\u201d]|''/.test(trimmed) || !trimmed.includes('/') ? { code: 'number-with-unit', why: 'the key is in feet', mend: `write ${inKey(inches)}` }
       : { code: 'not-a-number', why: 'a fraction alone would be inches, and the key is in feet', mend: `write feet and inches, such as 14'7 1/2, or feet with a point` }
   }
-  if (as === 'number' && reads(trimmed, 'inches') !== undefined) return { code: 'not-a-number', why: 'this key takes a number with a point', mend: `write ${reads(trimmed, 'inches')!}` }
+  const pitch = unit === 'rise in 12' ? /^(\d+(?:\.\d+)?)\s*(?:\/|:|in)\s*12$/.exec(trimmed) : null
+  if (pitch) return { code: 'number-with-unit', why: 'the key is the rise in 12 already', mend: `write ${pitch[1]!}` }
+  if (as === 'number' && reads(trimmed, 'inches') !== undefined) return { code: 'not-a-number', why: 'this key takes a number with a point', mend: `write ${Number(reads(trimmed, 'inches')!.toFixed(4))}` }
   if (/^(unknown|unk|n\/?a|none|tbd|\?+|-+|no|yes|not measured)$/i.test(trimmed)) return { code: 'not-a-number', why: 'a number belongs here', mend: `measure it, or write your best figure with ~ before it: ${key}: ~${example?.replace('~', '') ?? 1}` }
   if (/^~?[\d.]+\s*\/\s*0+$|^~?\d{300,}/.test(trimmed) || reads(trimmed.replace(/\/\s*0+(?!\d)/, '/1')) !== undefined) return { code: 'not-a-number', why: 'it has no value', mend: 'measure again' }
   const how = unit === 'ft' ? `14'7, 14.5 or ~14` : unit === 'in' ? `5 1/2, 5.5 or ~5` : example ?? '12 or ~12'

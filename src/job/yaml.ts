@@ -7,13 +7,14 @@ import { printable, steering } from '../findings/printable.ts'
 
 const MOST_BYTES = 2_000_000
 const MOST_DEPTH = 20
-const START = 'lidwork new house.job.yaml writes a file to start from'
+/** How to get a file that is in order. */
+export const START = 'begin with the file that lidwork new house.job.yaml writes'
 
 export interface Yaml {
   readonly data: unknown
   readonly places: SourcePlaces
-  /** Keys inside { } that have neither a colon nor a value: what a comma left behind. */
-  readonly bare: ReadonlySet<string>
+  /** Keys inside { } that have neither a colon nor a value, what a comma left behind; each with the key typed before it. */
+  readonly bare: ReadonlyMap<string, string | undefined>
   readonly findings: readonly Finding[]
 }
 
@@ -25,7 +26,7 @@ const TOP: Span = { line: 1, column: 1, length: 1 }
 export function readYaml(given: Uint8Array | string): Yaml {
   const text = typeof given === 'string' ? { source: given.replace(/^\ufeff/, '') } : decode(given)
   const places = new SourcePlaces(text.source)
-  const none = (...findings: Finding[]): Yaml => ({ data: undefined, places, bare: new Set(), findings })
+  const none = (...findings: Finding[]): Yaml => ({ data: undefined, places, bare: new Map(), findings })
   if (text.wrong) return none(text.wrong)
   let doc: Document.Parsed
   try {
@@ -85,10 +86,12 @@ function syntax(doc: Document.Parsed, places: SourcePlaces): Finding[] {
   const all = [...doc.errors].sort((a, b) => a.pos[0] - b.pos[0])
   const deep = all.find(e => e.code === 'RESOURCE_EXHAUSTION')
   if (deep) return [tooDeep(places.span(deep.pos))]
-  const first = all.find(e => !ALONE.has(e.code))
+  // An unclosed bracket makes the library see lists as keys: that comes from the other fault.
+  const first = all.find(e => !ALONE.has(e.code) && e.code !== 'NON_STRING_KEY') ?? all.find(e => e.code === 'NON_STRING_KEY')
   return all.filter(e => e === first || (ALONE.has(e.code) && (!first || e.pos[0] < first.pos[0]))).map(e => syntaxFinding(e.code, e.message, e.pos, doc, places))
 }
 
+const TAG = ['a text that begins with ! tells YAML how to read what follows', 'take it out, or put quotes round the text'] as const
 const QUOTES = 'put quotes round the whole text'
 
 function syntaxFinding(code: string, message: string, pos: Range, doc: Document.Parsed, places: SourcePlaces): Finding {
@@ -107,30 +110,49 @@ function syntaxFinding(code: string, message: string, pos: Range, doc: Document.
   if (/Flow (map|sequence) in block/.test(message)) {
     const open = lastNode(doc, n => (isMap(n) || isSeq(n)) && n.flow === true && (n.range?.[0] ?? 0) < pos[0] && !'}]'.includes(source[(n.range?.[1] ?? 1) - 1] ?? ' '))
     const at = open?.range?.[0] ?? pos[0]
+    if (!'[{'.includes(source[at]!)) return closesNothing(printable(source[at]!), places.span([at, at + 1]))
     const [opens, closes] = source[at] === '[' ? ['[', ']'] : ['{', '}']
-    return say('bracket-not-closed', `the ${opens} that opens here is not closed before the next line begins further left`, 'a list or mapping in brackets ends with its own bracket', `write ${closes} at its end, or indent the lines that go on`, [at, at + 1])
+    return say('bracket-not-closed', `the ${opens} that opens here is not closed before the next line begins further left`, 'what opens with a bracket ends with its own', `write ${closes} at its end, or indent the lines that go on`, [at, at + 1])
   }
   if (code === 'TAB_AS_INDENT' || /^[ ]*\t/.test(line) && code === 'BAD_INDENT') return say('tab-in-indent', 'a tab at the start of the line', 'YAML counts spaces; a tab has no width in it', 'use spaces')
+  if (/^\s*-[^\s-]/.test(line) && (code === 'BAD_INDENT' || /at node end|without - indicator/.test(message))) return say('dash-without-space', 'a dash without a space behind it', 'each entry of a list begins with a dash and a space', 'write a space behind the dash', textOf(line, lineStart))
   const glued = /^\s*(?:- +)?([A-Za-z]\w*):(?=[^\s:/])/.exec(line)
   if (glued && (code === 'MULTILINE_IMPLICIT_KEY' || code === 'MISSING_CHAR' || code === 'BAD_INDENT' || code === 'UNEXPECTED_TOKEN')) return colonWithoutSpace(glued[1]!, places.span([lineStart + glued[0].length - 1, lineStart + glued[0].length]))
+  const startsWith = (sign: string): boolean => line.trimStart().startsWith(sign)
   if (code === 'BAD_SCALAR_START') return say('text-needs-quotes', `a text that begins with ${character}`, 'YAML keeps that sign for itself', QUOTES)
   if (code === 'BAD_DQ_ESCAPE') return say('backslash-in-quotes', `${printable(source.slice(pos[0], pos[0] + 2))} inside " "`, 'a \\ in double quotes begins a code', "use single quotes ' ' round the text, or write \\\\")
-  if (code === 'BLOCK_AS_IMPLICIT_KEY') return say('text-needs-quotes', 'a second colon in the line', 'a colon and a space inside a text begin a new key', QUOTES)
+  const next = /^[ ]*(?=- )/.exec(source.slice(lineStart + line.length + 1))
+  if (code === 'BLOCK_AS_IMPLICIT_KEY' && next && next[0].length > line.length - line.trimStart().length) return swallowed(places.span([lineStart + line.length + 1 + next[0].length, lineStart + line.length + 2 + next[0].length]))
+  if (code === 'BLOCK_AS_IMPLICIT_KEY' && !startsWith('- ')) return say('text-needs-quotes', 'a second colon in the line', 'a colon and a space inside a text begin a new key', QUOTES)
   if (/at node end/.test(message)) {
     const before = source[pos[0] - 1] === ' ' ? source.slice(lineStart, pos[0]).trimEnd() : source.slice(lineStart, pos[0])
     if (/["']$/.test(before)) return say('text-needs-quotes', 'more text behind a closing quote', 'a text that begins with a quote ends with the next one', `put quotes round the whole text: '12" duct' or "5' 3"`)
-    if (/[}\]]$/.test(before)) return say('not-yaml', 'more text behind a closing bracket', 'a list or mapping in brackets ends there', 'put a comma or a new line between, or take it out')
+    if (/[}\]]$/.test(before)) return say('not-yaml', 'more text behind a closing bracket', 'the closing bracket ends the entry', 'put a comma or a new line between, or take it out')
     return say('indent-uneven', 'a key where the list above goes on', 'entries of one list begin in the same column with -', 'begin the line with -, or move it to the column of the keys it belongs to')
   }
-  if (/Unexpected flow-(map|seq)-end/.test(message)) return say('bracket-not-closed', `a ${character} that closes nothing`, 'it has no bracket that opens', 'take it out, or open a bracket before')
-  if (code === 'BAD_INDENT') return say('indent-uneven', 'this line begins in a column of its own', 'keys of one mapping begin in the same column, further right than what they belong to', 'move it under the first letter of the key above')
-  if (/Unexpected block-seq-ind|Implicit map keys need|single line/.test(message)) {
-    return line.trimStart().startsWith('- ') ? say('indent-uneven', 'a list entry where a key belongs', 'the entries of a list stand under the key that holds them', 'move the - under its key, or write a key')
+  if (/Unexpected flow-(map|seq)-end/.test(message)) return closesNothing(character, places.span(pos))
+  if (code === 'BAD_INDENT' || /Sequence item without/.test(message)) return say('indent-uneven', 'this line begins in a column of its own', 'the keys of one entry begin in the same column', 'move it under the first letter of the other keys', textOf(line, lineStart))
+  if (/Unexpected block-seq-ind|Implicit map keys need|single line|Nested mappings|sequence may not be/.test(message)) {
+    return startsWith('- ') ? say('indent-uneven', 'a list entry where a key belongs', 'the entries of a list stand under the key that holds them', 'move the - under its key, or write a key', textOf(line, lineStart))
       : say('colon-missing', 'a line without a key', 'each line is a key, a colon, a space, and what belongs to it', 'write key: value; a text over several lines goes in quotes')
   }
-  if (code === 'NON_STRING_KEY') return say('key-not-text', 'a list or mapping as a key', 'a key is a plain word', 'write a word before the colon')
-  return say('not-yaml', `${character === '' ? 'the end of the file' : `a ${character}`} that does not fit here`, printable(message.charAt(0).toLowerCase() + message.slice(1)), 'look at the line above as well: a bracket, a quote or a colon may be missing')
+  if (code === 'NON_STRING_KEY') return say('key-not-text', 'a list, or keys with values, as a key', 'a key is a plain word', 'write a word before the colon')
+  if (code === 'BLOCK_IN_FLOW') return say('comma-missing', 'two keys without a comma between them', 'inside { } a comma stands between two keys', 'put a comma before the second key')
+  if (/Unexpected , in flow/.test(message)) return say('comma-twice', 'a comma with nothing before it', 'one comma stands between two entries', 'take it out')
+  if (code === 'BAD_ALIAS' || code === 'MULTIPLE_ANCHORS') return say('anchor-used', `the sign ${character}`, 'a text that begins with * or & refers to another place of the file', QUOTES)
+  if (code === 'TAG_RESOLVE_FAILED') return say('tag-used', `the tag ${printable(source.slice(...pos))}`, TAG[0], TAG[1])
+  const block = /[|>]\S*\s*$/.exec(source.slice(lineStart, pos[0]))
+  if (/Not a YAML token|Block scalar header/.test(message) && block) return say('text-needs-quotes', `a text that begins with ${block[0].charAt(0)}`, 'that sign alone begins a text over several lines', QUOTES, [lineStart + block.index, lineStart + block.index + 1])
+  return say('not-yaml', 'this is not YAML from here on', printable(message.charAt(0).toLowerCase() + message.slice(1)), 'look at the line above as well: a bracket, a quote or a colon may be missing')
 }
+
+const closesNothing = (bracket: string, span: Span): Finding => error('bracket-not-opened', `a ${bracket} that closes nothing`, 'each bracket that closes has one that opens', 'take it out, or open a bracket before', span)
+
+/** A line without its indentation. */
+const textOf = (line: string, start: number): Range => [start + line.length - line.trimStart().length, start + line.length]
+
+/** An entry indented too far: YAML takes it, without a word, for more of the text above. */
+const swallowed = (span: Span): Finding => error('indent-uneven', 'a list entry that the text above swallows', 'a line further right goes on with the text above', 'move the - under the others of its list, or put quotes round the text', span)
 
 /** `kind:hatch` is one word to YAML. */
 export const colonWithoutSpace = (key: string, span: Span, path = ''): Finding =>
@@ -150,7 +172,7 @@ function lastNode(doc: Document.Parsed, fits: (n: Node) => boolean): Node | unde
 /** Turns nodes into data, keeping where each stands, and refusing what a person would not see in the file. */
 class Walk {
   readonly findings: Finding[] = []
-  readonly bare = new Set<string>()
+  readonly bare = new Map<string, string | undefined>()
   constructor(private readonly places: SourcePlaces) {}
 
   value(node: unknown, path: string, depth: number): unknown {
@@ -159,10 +181,15 @@ class Walk {
     const here: Range = range ? [range[0], range[1]] : [0, 1]
     if (here[1] > here[0]) this.places.values.set(path, here)
     const name = '&' + anchor
-    if (isAlias(node)) return this.refuse(path, 'anchor-used', `*${printable(node.source)}`, 'a text that begins with * refers to another place of the file; a job file says everything where it stands', 'write it out, or put quotes round the text', here)
-    if (anchor !== undefined) this.refuse(path, 'anchor-used', printable(name), 'a text that begins with & names a place of the file to refer to; a job file says everything where it stands', 'take it out, or put quotes round the text', this.before(name, here))
+    if (isAlias(node)) return this.refuse(path, 'anchor-used', `the reference *${printable(node.source)}`, 'a text that begins with * refers to another place of the file; a job file says everything where it stands', 'write it out, or put quotes round the text', here)
+    if (anchor !== undefined) this.refuse(path, 'anchor-used', `the name ${printable(name)}`, 'a text that begins with & names a place of the file to refer to; a job file says everything where it stands', 'take it out, or put quotes round the text', this.before(name, here))
     if (tag !== undefined) this.tagged(path, tag, here)
-    if (isScalar(node)) return typeof node.value === 'string' ? this.text(node.value, path, here) : node.value
+    if (isScalar(node)) {
+      if (typeof node.value !== 'string') return node.value
+      const dash = node.type === 'PLAIN' ? /\n\s*(?=-\s)/.exec(this.places.source.slice(...here)) : null
+      if (dash) this.findings.push({ ...swallowed(this.places.span([here[0] + dash.index + dash[0].length, here[0] + dash.index + dash[0].length + 1])), path })
+      return this.text(node.value, path, here)
+    }
     if (depth >= MOST_DEPTH) { this.findings.push({ ...tooDeep(this.places.span(here)), path }); return null }
     return isMap(node) ? this.mapping(node, path, depth) : isSeq(node) ? this.list(node, path, depth) : null
   }
@@ -173,6 +200,7 @@ class Walk {
 
   private mapping(node: YAMLMap, path: string, depth: number): object {
     const out: Record<string, unknown> = {}
+    let before: string | undefined
     for (const pair of node.items as Pair[]) {
       const key = isScalar(pair.key) ? String(pair.key.value ?? '') : ''
       const range = (pair.key as Node | null)?.range
@@ -188,7 +216,8 @@ class Walk {
         continue
       }
       this.places.keys.set(at, here)
-      if (node.flow && pair.value === null) this.bare.add(at)
+      if (node.flow && pair.value === null) this.bare.set(at, before)
+      before = key
       // `__proto__` is a key like any other: an assignment would set the object's prototype.
       Object.defineProperty(out, key, { value: this.value(pair.value, at, depth + 1), enumerable: true, writable: true, configurable: true })
     }
@@ -204,7 +233,7 @@ class Walk {
   private tagged(path: string, tag: string, here: Range): void {
     const head = this.places.source.slice(this.places.source.lastIndexOf('\n', here[0] - 1) + 1, here[0])
     const typed = /!\S*(?=\s*$)/.exec(head)?.[0] ?? tag
-    this.refuse(path, 'tag-used', printable(typed), 'a text that begins with ! tells YAML how to read what follows', 'take it out, or put quotes round the text', this.before(typed, here))
+    this.refuse(path, 'tag-used', `the tag ${printable(typed)}`, TAG[0], TAG[1], this.before(typed, here))
   }
 
   /** Where a mark stands that comes before a node. */

@@ -1,0 +1,50 @@
+// The committed schema is the one the kinds compose, editors can use it, and the validators of the build say the same as it does.
+import { Ajv } from 'ajv'
+import { existsSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { describe, expect, test } from 'vitest'
+import { parse } from 'yaml'
+import { readsJob, validateJob } from '../../dist/validators.mjs'
+// @ts-expect-error a script of the build, without types
+import { AJV_OPTIONS } from '../../bin/validators.mjs'
+import { jobFormat, readsOf } from '../../src/job/schemas.ts'
+
+const root = join(import.meta.dirname, '../..')
+const file = join(root, 'schemas/job.schema.json')
+
+describe('schemas/job.schema.json', () => {
+  test('is what the fields and kinds compose', () => {
+    expect(existsSync(file) && readFileSync(file, 'utf8'), 'schemas/ is not up to date: npm run build writes it').toBe(`${JSON.stringify(jobFormat(), undefined, 2)}\n`)
+  })
+  const ajv = new Ajv({ ...(AJV_OPTIONS as object), code: {} })
+  ajv.addVocabulary(['x-unit', 'x-reads'])
+  const validate = ajv.compile(jobFormat())
+  const good = parse(readFileSync(join(root, 'tests/findings/good.job.yaml'), 'utf8')) as Record<string, unknown>
+  test('takes numbers as the tape reads, so that an editor does not mark them', () => {
+    expect(validate(good), JSON.stringify(validate.errors)).toBe(true)
+  })
+  test('is draft-07, which YAML editors read, and is named', () => {
+    expect(JSON.parse(readFileSync(file, 'utf8'))).toMatchObject({ $schema: 'http://json-schema.org/draft-07/schema#', $id: 'lidwork-job-1' })
+  })
+  test('finds what the built validator finds', () => {
+    const faulty = [{ ...good, openings: [{ kind: 'hatch' }, { kind: 'no-such' }, { in: 'main' }, 5] }, { ...good, areas: [] }, { ...good, extra: 1 }, [], null, { ...good, house: { state: 'XX', yearBuilt: 10.5 } }]
+    for (const data of faulty) {
+      expect(validate(data)).toBe(false)
+      expect(validateJob(data)).toBe(false)
+      const plain = (errors: typeof validateJob.errors): string[] => (errors ?? []).map(e => `${e.instancePath} ${e.keyword} ${JSON.stringify(e.params)}`).sort()
+      expect(plain(validateJob.errors)).toEqual(plain(validate.errors as typeof validateJob.errors))
+    }
+  })
+})
+
+describe('what keys read', () => {
+  test('the ending of a key says its unit, and so its grammar', () => {
+    expect(readsJob).toMatchObject({ lengthFt: 'feet', rectanglesFt: 'feet', heelIn: 'inches', depthIn: 'inches', areaFt2: 'number', count: 'number', climateZone: 'name' })
+    for (const [key, as] of Object.entries(readsJob)) if (as === 'feet' || as === 'inches') expect(key).toMatch(as === 'feet' ? /Ft$/ : /In$/)
+  })
+  test('one key name cannot be read in two ways', () => {
+    const number = { type: ['number', 'string'], 'x-unit': 'ft', 'x-reads': 'feet' }
+    expect(() => readsOf({ properties: { size: number, part: { properties: { size: { type: 'string' } } } } })).toThrow('the key size reads feet in one place and as it stands in another')
+    expect(() => readsOf({ properties: { size: { type: 'array', items: number }, part: { properties: { size: { ...number, 'x-reads': 'inches' } } } } })).toThrow('size')
+  })
+})
