@@ -49,6 +49,7 @@ export interface Books {
   start<U extends Quantity['unit']>(id: string, value: number, unit: U, what: string, why?: string): Quantity<U>
   /** The product that fills a role. */
   product(role: string): Product
+  item(item: string): Product
   blown(item: string): BlownProduct | undefined
   readonly blownItems: readonly string[]
   fill(name: string): Fill
@@ -58,7 +59,13 @@ export interface Books {
   /** Which of several ways the company takes, where the job is silent. */
   choice(name: string): string | undefined
   readonly company: Company
+  /** The company's own margin, whatever the job says. */
+  readonly companyMarginPct: number
+  readonly basis: { readonly priceBook: Named; readonly company: Named }
 }
+
+/** Which book, of which day, and whether its figures are invented. */
+export interface Named { readonly name: string; readonly dated: string; readonly demo: boolean }
 
 export interface Company {
   readonly name: string

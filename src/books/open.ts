@@ -57,8 +57,8 @@ export interface Shelf {
 }
 
 export function shelf(prices: PriceBook, companyFile: CompanyFile): Shelf {
-  const byRole = new Map<string, Product>(), blown = new Map<string, BlownProduct>()
-  for (const p of prices.products) if (!byRole.has(p.role)) byRole.set(p.role, productOf(p, prices.name))
+  const byRole = new Map<string, Product>(), byItem = new Map<string, Product>(), blown = new Map<string, BlownProduct>()
+  for (const p of prices.products) if (!byRole.has(p.role)) { const product = productOf(p, prices.name); byRole.set(p.role, product); if (!byItem.has(p.item)) byItem.set(p.item, product) }
   for (const p of prices.blown) if (!blown.has(p.item)) {
     blown.set(p.item, { ...productOf(p, prices.name), fill: p.fill, bagLb: row(p.bagLb, 'lb', `${prices.name}: ${p.item}`, 'price book'), answer: need => answer(p, prices.name, need) })
   }
@@ -68,12 +68,15 @@ export function shelf(prices: PriceBook, companyFile: CompanyFile): Shelf {
   const fillRows = new Map<string, Fill>(fills.rows.map(r => [r.fill, r]))
   const known = new Map<string, Quantity>()
   const once = (key: string, make: () => Quantity): Quantity => { const q = known.get(key) ?? make(); known.set(key, q); return q }
+  const named = (b: PriceBook | CompanyFile) => ({ name: b.name, dated: b.dated, demo: b.demo === 'yes' })
   const steady = {
+    basis: { priceBook: named(prices), company: named(companyFile) }, companyMarginPct: companyFile.grossMarginPct,
     rate: (work: string, starting: number, per: string) => once(`rate.${work}`, () => rates.has(work) ? row(rates.get(work)!, 'h/unit', `${companyFile.name}: rates, ${work}`, 'company file')
       : assumed(`rate.${work}`, starting, 'h/unit', work.replaceAll('-', ' '), 'starting rate, not overridden by the company file', per)) as Quantity<'h/unit'>,
     start: <U extends Unit>(id: string, value: number, unit: U, what: string, why = 'starting value') => once(`start.${id}`, () => values.has(id) ? row(values.get(id)!, unit, `${companyFile.name}: values, ${id}`, 'company file')
       : assumed(id, value, unit, what, why)) as Quantity<U>,
     product(role: string) { const p = byRole.get(role); if (!p) throw new NoProduct(role, prices.name); return p },
+    item: (item: string) => byItem.get(item)!,
     blown: (item: string) => blown.get(item), blownItems: [...blown.keys()],
     fill: (name: string) => fillRows.get(name)!,
     subcontract: (work: string) => subs.has(work) ? row(cents(subs.get(work)!), 'cents', `${companyFile.name}: subcontract, ${work}`, 'company file') : assumed(`sub.${work}`, 0, 'cents', `price of ${work.replaceAll('-', ' ')} by another trade`, 'no price in the company file: not in the total'),

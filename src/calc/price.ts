@@ -52,3 +52,7 @@ export const eachAndOnce = formula({ id: 'each-and-once', says: 'each day · day
 
 export const testHours = formula({ id: 'test-hours', says: 'set-up + appliances · each', source: 'trade arithmetic: person-hours are quantity times rate',
   args: { setUp: ['h/unit', 0, 100], count: ['each', 0, 50], each: ['h/unit', 0, 100] }, gives: 'h', fn: x => x.setUp + x.count * x.each })
+
+export const personDays = formula({ id: 'person-days', says: 'crew · whole days', source: 'one kit for each person and day: company file', args: { crew: ['person', 1, 20], days: ['day', 0, 1e4] }, gives: 'person-day', fn: x => x.crew * x.days })
+
+export const difference = formula({ id: 'difference', says: 'after − before', source: 'arithmetic', args: { after: ['cents', -LOTS, LOTS], before: ['cents', -LOTS, LOTS] }, gives: 'cents', fn: x => x.after - x.before })

@@ -1,4 +1,5 @@
 // What every command gets: where data and messages go, and the worst thing met so far.
+import { printable } from '../findings/printable.ts'
 import { Closed, NotWritten, type Io, type Out } from './io.ts'
 import type { Look } from '../papers/look.ts'
 import { version } from '../../package.json'
@@ -20,6 +21,9 @@ export function useColor(out: Out, env: Io['env'], flag: boolean | undefined): b
   return out.isTTY && env['TERM'] !== 'dumb'
 }
 
+/** Words of the command line in a message: nothing in them may steer a terminal. */
+export const harmless = (text: string): string => text.split('\n').map(printable).join('\n')
+
 export class Run {
   code: Exit = exit.done
   constructor(readonly io: Io, readonly options: () => GlobalOptions) {}
@@ -37,7 +41,7 @@ export class Run {
   /** Says what went wrong, and remembers it for the exit code. */
   async fail(code: Exit, text: string): Promise<void> {
     this.met(code)
-    await this.say(`lidwork: ${text}\n`)
+    await this.say(`lidwork: ${harmless(text)}\n`)
   }
 
   look(out: Out = this.io.stdout): Look {

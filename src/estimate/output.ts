@@ -21,7 +21,7 @@ export interface AreaOut {
   /** The chart rows beside the one blown, with what their bags cost. */
   neighborRows?: { chartR: number; bags: number; bagsCents: number }[]
   /** The lightest product that meets the R within the ceiling's limit, and what the job costs with it. */
-  lighter?: { product: string; chartR: number; bags: number; ceilingLoadPsf: number; totalCents: number; moreCents: number }
+  lighter?: { product: string; chartR: number; interpolated: boolean; bags: number; ceilingLoadPsf: number; totalCents: number; moreCents: number }
   stoppedBy: string[]
 }
 export interface SealingOut {

@@ -1,4 +1,4 @@
-import type { Places } from '../findings/finding.ts'
+import type { Finding, Places } from '../findings/finding.ts'
 import type { JobFile } from './job-file.ts'
 
 /** A valid job file: its data with every number read, and where each value stands. */
@@ -9,4 +9,6 @@ export interface Job {
   readonly places: Places
   /** Pointers of numbers written `~22`: about 22. */
   readonly about: readonly string[]
+  /** What the reading found worth saying: warnings and notes. */
+  readonly findings: readonly Finding[]
 }

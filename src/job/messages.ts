@@ -39,7 +39,11 @@ class Messages {
 
   all(faults: readonly Fault[]): Finding[] {
     const byPath = new Map<string, Fault[]>()
-    for (const f of faults) byPath.set(f.instancePath, [...(byPath.get(f.instancePath) ?? []), f])
+    for (const f of faults) {
+      const here = byPath.get(f.instancePath)
+      if (here) here.push(f)
+      else byPath.set(f.instancePath, [f])
+    }
     const foreign = this.foreign()
     if (foreign) return [foreign]
     const out: Finding[] = []

@@ -37,5 +37,5 @@ export function readJob(bytes: Uint8Array | string, file: string): ReadResult {
   const data = yaml.data as JobFile
   const findings = sorted(checks(data), places)
   if (findings.some(f => f.severity === 'error')) return refused(findings)
-  return { ok: true, job: { data, file, places, about }, findings, source }
+  return { ok: true, job: { data, file, places, about, findings }, findings, source }
 }

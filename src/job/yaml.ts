@@ -28,6 +28,8 @@ export function readYaml(given: Uint8Array | string): Yaml {
   const places = new SourcePlaces(text.source)
   const none = (...findings: Finding[]): Yaml => ({ data: undefined, places, bare: new Map(), findings })
   if (text.wrong) return none(text.wrong)
+  const open = unclosed(text.source)
+  if (open !== undefined) return none(tooDeep(places.span([open, open + 1])))
   let doc: Document.Parsed
   try {
     doc = parseDocument(text.source, {
@@ -75,6 +77,18 @@ function decode(bytes: Uint8Array): { source: string; wrong?: Finding } {
     const wrong = error('not-utf-8', 'a character that is not UTF-8', 'an editor or spreadsheet saved the file in an older code; signs such as \u00bd or a curly quote come out wrong', 'save the file as UTF-8', new SourcePlaces(source).span([before.length, before.length + 1]))
     return { source, wrong }
   }
+}
+
+const MOST_OPEN = 200
+
+/** Where brackets are open beyond all sense, also in texts: the parser would need all memory for them. */
+function unclosed(source: string): number | undefined {
+  let open = 0
+  for (let i = 0; i < source.length; i++) {
+    const c = source.charCodeAt(i)
+    if (c === 0x5b || c === 0x7b) { if (++open > MOST_OPEN) return i } else if ((c === 0x5d || c === 0x7d) && open > 0) open--
+  }
+  return undefined
 }
 
 const tooDeep = (span: Span): Finding => error('nested-too-deep', `more than ${MOST_DEPTH} levels of nesting`, 'no part of a job file goes that deep', 'look for brackets that are never closed', span)

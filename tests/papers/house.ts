@@ -23,7 +23,7 @@ export function house(): EstimateOut {
     areas: [
       { id: 'main', kind: 'open-floor', areaFt2: 1180, netAreaFt2: 1152, existingR: 10.6, targetR: 49, addedR: 38.4, product: 'loose-cellulose', chartR: 38, interpolated: false, settledDepthIn: 10.56, initialDepthIn: 12.13, topOfFillInitialIn: 15.38, topOfFillSettledIn: 13.81,
         bags: 63.8, addedWeightPsf: 1.407, ceilingLoadPsf: 1.552, ceilingLimitPsf: 1.3, finalR: 48.6, averageR: 41.3, uBefore: 0.0931, uAfter: 0.0231, edgeStripFt: 3.4, markers: 4, stoppedBy: [],
-        neighborRows: [{ chartR: 30, bags: 50.41, bagsCents: 71400 }, { chartR: 49, bags: 82.29, bagsCents: 117600 }], lighter: { product: 'loose-fiberglass', chartR: 38, bags: 25.71, ceilingLoadPsf: 0.815, totalCents: 642500, moreCents: 38500 } },
+        neighborRows: [{ chartR: 30, bags: 50.41, bagsCents: 71400 }, { chartR: 49, bags: 82.29, bagsCents: 117600 }], lighter: { product: 'loose-fiberglass', chartR: 38, interpolated: false, bags: 25.71, ceilingLoadPsf: 0.815, totalCents: 642500, moreCents: 38500 } },
       { id: 'knee-floor', kind: 'open-floor', areaFt2: 140, netAreaFt2: 140, existingR: 0, targetR: 49, addedR: 49, product: 'loose-cellulose', chartR: 39, interpolated: true, settledDepthIn: 11, initialDepthIn: 12.5, topOfFillInitialIn: 12.5, topOfFillSettledIn: 11,
         bags: 8.02, addedWeightPsf: 1.444, ceilingLoadPsf: 1.444, ceilingLimitPsf: 2.2, finalR: 49, averageR: 49.2, uBefore: 0.5, uAfter: 0.02, markers: 1, stoppedBy: [] },
       { id: 'porch', kind: 'open-floor', areaFt2: 96, netAreaFt2: 96, existingR: 0, targetR: 49, addedR: 49, uBefore: 0.5, stoppedBy: ['ceiling-sags-porch-1'] },

@@ -50,7 +50,8 @@ export interface OpenFloorAround {
   readonly fillAt?: string
   /** Sides of the largest hatch of the house, shorter first. */
   readonly hatchIn?: readonly [Quantity, Quantity]
-  readonly workBelow20F?: boolean
+  /** The file has no list of eaves at all. */
+  readonly eavesUnknown?: boolean
 }
 
 function check(found: Found<OpenFloor>): Finding[] {
@@ -92,6 +93,7 @@ export interface AreaMeasure extends Measure {
   readonly topOfFillInitialIn: Quantity<'in'>
   readonly access: Quantity<'factor'>
   readonly filled: boolean
+  readonly need: Quantity<'R'>
   /** The fabric away from openings, before and after. */
   readonly fabric: { readonly netAreaFt2: Quantity<'ft2'>; readonly base: Quantity<'R'>; readonly uFieldBefore: Quantity<'U'>; readonly uFieldAfter: Quantity<'U'>
     readonly strip?: { readonly areaFt2: Quantity<'ft2'>; readonly uBefore: Quantity<'U'>; readonly uAfter: Quantity<'U'> } }
@@ -169,6 +171,8 @@ export function takeoff(found: Found<OpenFloor>, books: Books, around: OpenFloor
       otherCents = otherCents ? total('cents', { before: otherCents, [`layer${i + 1}`]: charged }) : charged
     }
   })
+
+  if (around.eavesUnknown) unknowns.push(`Baffles, wind blocks and eave work of ${id}: no eaves in the survey.`)
 
   // Target and row
   const targetR = item.rValue === undefined ? books.target() : q('rValue')
@@ -270,7 +274,7 @@ export function takeoff(found: Found<OpenFloor>, books: Books, around: OpenFloor
       ...(neighborRows.length > 0 ? { neighborRows } : {}),
     },
     tasks, gates, findings, assumes, unknowns, ...(otherCents ? { otherCents } : {}),
-    topOfFillInitialIn: topInitial, access, filled: rowOf !== undefined,
+    topOfFillInitialIn: topInitial, access, need, filled: rowOf !== undefined,
     fabric: { netAreaFt2, base, uFieldBefore, uFieldAfter, ...(eaves.strip ? { strip: eaves.strip } : {}) },
     eaves: eaves.sides, windBlocks: eaves.windBlocks, fillFigures: FILL_FIGURES,
     ...(answer && chosen ? { chart: { product: chosen, answer, bagsFor, loadFor } } : {}),

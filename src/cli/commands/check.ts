@@ -1,0 +1,73 @@
+import type { Command } from 'commander'
+import type { GateOut, Verdict } from '../../estimate/output.ts'
+import { placed, sentence, type Finding, type Places } from '../../findings/finding.ts'
+import { printable } from '../../findings/printable.ts'
+import { inputs, JOB_ENDING } from '../inputs.ts'
+import { exit, type Run } from '../run.ts'
+
+const formats = ['text', 'json', 'github'] as const
+interface Options { readonly format: (typeof formats)[number]; readonly json?: boolean; readonly strict?: boolean }
+
+const CHECK_FORMAT = 'lidwork-check/1'
+
+const LEVELS = { error: 'error', warning: 'warning', note: 'notice' } as const
+const data = (text: string): string => text.replace(/%/g, '%25').replace(/\r/g, '%0D').replace(/\n/g, '%0A')
+const property = (text: string): string => data(text).replace(/:/g, '%3A').replace(/,/g, '%2C')
+
+/** A workflow command: GitHub shows it at the line of the file. */
+function annotation(f: Finding, places: Places, file: string): string {
+  const { line, column, length } = placed(f, places)
+  return `::${LEVELS[f.severity]} file=${property(file)},line=${line},endLine=${line},col=${column},endColumn=${column + length},title=${property(f.code)}::${data(printable(sentence(f)))}\n`
+}
+
+/** Under --strict an open stop or hold is a finding. */
+const asFinding = (g: GateOut): Finding => ({ code: g.code, severity: 'error', path: g.path, says: `${g.state} at ${g.where}`, why: g.why, mend: `opens with ${g.clearedBy}` })
+
+const counted = (n: number, what: string): string => `${n} ${what}${n === 1 ? '' : 's'}`
+
+/** What was met, in one line. */
+function summary(files: number, findings: readonly Finding[], verdicts: readonly Verdict[]): string {
+  const found = (['error', 'warning', 'note'] as const).map(s => [findings.filter(f => f.severity === s).length, s] as const).filter(([n]) => n > 0)
+  const stand = (['stop', 'hold', 'conditional', 'go'] as const).map(v => [verdicts.filter(x => x === v).length, v] as const).filter(([n]) => n > 0)
+  return [`${counted(files, 'file')}: ${found.length === 0 ? 'nothing found' : found.map(([n, s]) => counted(n, s)).join(', ')}`, ...stand.map(([n, v]) => `${n} ${v}`)].join('; ')
+}
+
+/** `check`: what is wrong in job files, and where. */
+export function addCheck(root: Command, run: Run): void {
+  root.command('check')
+    .description('what is wrong in job files: place, why, and the mend')
+    .argument('<files...>', `job files; folders are searched for *${JOB_ENDING}; - reads what is piped in`)
+    .addOption(root.createOption('--format <format>', 'text, json, or github (lines that GitHub shows beside the file)').choices(formats).default('text'))
+    .option('--json', 'the same as --format json')
+    .option('--strict', 'an open stop or hold is a finding too')
+    .addHelpText('after', `\nExamples:\n  lidwork check quince-lane${JOB_ENDING}\n  lidwork check jobs --strict --format github\n`)
+    .action(async (words: string[], { format, json = false, strict = false }: Options) => {
+      const { openJob } = await import('../jobs.ts')
+      const { findingJson, renderFinding } = await import('../../findings/render.ts')
+      const { estimateJson } = await import('../../estimate/to-json.ts')
+      const form = json ? 'json' : format
+      const all: Finding[] = [], rows: object[] = [], verdicts: Verdict[] = []
+      let files = 0
+      for (const input of await inputs(run, words)) await run.guard(input.file, async () => {
+        const bytes = await input.read()
+        if (bytes === undefined) return
+        files++
+        const opened = openJob(bytes, input.file)
+        const { source, places } = opened
+        const findings = [...opened.findings]
+        if (opened.sound) {
+          const { verdict, gates } = estimateJson(opened.estimate, opened.job)
+          verdicts.push(verdict)
+          if (strict) findings.push(...gates.filter(g => g.open && (g.state === 'stop' || g.state === 'hold')).map(asFinding))
+        }
+        if (findings.some(f => f.severity === 'error')) run.met(exit.findings)
+        all.push(...findings)
+        for (const f of findings) {
+          if (form === 'json') rows.push(findingJson(f, places, input.file))
+          else await run.print(form === 'github' ? annotation(f, places, input.file) : renderFinding(f, places, source, input.file))
+        }
+      })
+      if (form === 'json') await run.print(`${JSON.stringify({ format: CHECK_FORMAT, files, findings: rows }, undefined, 2)}\n`)
+      await run.say(`${summary(files, all, verdicts)}\n`)
+    })
+}

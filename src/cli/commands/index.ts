@@ -1,0 +1,10 @@
+// The commands, in the order of the help. A command is a file here and a line in this list; what it works with it loads when it runs.
+import type { Command } from 'commander'
+import type { Run } from '../run.ts'
+import { addCheck } from './check.ts'
+import { addEstimate } from './estimate.ts'
+import { addExplain } from './explain.ts'
+import { addNew } from './new.ts'
+import { addSchema } from './schema.ts'
+
+export const commands: readonly ((root: Command, run: Run) => void)[] = [addNew, addCheck, addEstimate, addExplain, addSchema]

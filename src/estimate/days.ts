@@ -1,0 +1,35 @@
+// Hours to days, and back: set-up and clean-up take longer the more days there are.
+import { crewDays, eachAndOnce, firstAndLater, halfDays, personDays, wholeDays } from '../calc/price.ts'
+import { netOf, taskHours } from '../calc/arithmetic.ts'
+import type { Books } from '../books/books.ts'
+import { exactly, total, work, type Quantity } from '../units/quantity.ts'
+import type { Planned } from './order.ts'
+
+export interface Days { readonly exact: Quantity<'day'>; readonly half: Quantity<'day'>; readonly whole: Quantity<'day'> }
+
+const NONE = exactly(0, 'day', 'no crew task is left')
+
+/** Daily hours stand in the divisor; of set-up and clean-up only what happens once counts as work. */
+export function withDays(planned: readonly Planned[], books: Books): { planned: Planned[]; days: Days } {
+  const crew = planned.filter(t => t.ownVisit !== true && t.personHours.value > 0)
+  const visit = planned.some(t => t.id === 'set-up')
+  if (crew.length === 0 && !visit) return { planned: [...planned], days: { exact: NONE, half: NONE, whole: NONE } }
+  const arrival = books.rate('arrival', 1.5, 'job'), start = books.rate('day-start', 0.75, 'day'), close = books.rate('day-close', 0.75, 'day'), clean = books.rate('clean-up', 1.5, 'job')
+  const once = visit ? { firstMorning: work(netOf, { whole: arrival, leftOut: start }), finalClean: clean } : {}
+  const hours = total('h', { ...Object.fromEntries(crew.map(t => [t.id, t.personHours])), ...once })
+  const exact = work(crewDays, { hours, crew: books.company.crew, hoursPerDay: books.company.hoursPerDay, dailyHours: total('h', { start, close }) })
+  const half = work(halfDays, { days: exact }), whole = work(wholeDays, { days: half })
+  const of: Readonly<Record<string, Quantity<'h'>>> = {
+    'set-up': work(taskHours, { hours: work(firstAndLater, { once: arrival, each: start, days: whole }) }),
+    'clean-up': work(taskHours, { hours: work(eachAndOnce, { each: close, days: whole, once: clean }) }),
+  }
+  const kits = work(personDays, { crew: books.company.crew, days: whole })
+  return {
+    days: { exact, half, whole },
+    planned: planned.map(t => {
+      const personHours = of[t.id]
+      if (!personHours) return t
+      return { ...t, personHours, title: whole.value > 1 ? `${t.title} (${whole.value} days)` : t.title, needs: t.needs.map(n => ({ ...n, quantity: kits })) }
+    }),
+  }
+}

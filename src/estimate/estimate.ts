@@ -1,0 +1,193 @@
+// One house, from takeoff to price. Read this file to know the way through the program.
+import type { Books, Product } from '../books/books.ts'
+import { byText, type Finding } from '../findings/finding.ts'
+import type { Job } from '../job/job.ts'
+import { walk, isQuantity, total, work, exactly, type Quantity } from '../units/quantity.ts'
+import { difference } from '../calc/price.ts'
+import type { Phase, Task } from '../scope/kind.ts'
+import { averages } from './average.ts'
+import { bill } from './bill.ts'
+import { withDays } from './days.ts'
+import { opened, type NamedGate } from './gates.ts'
+import { merged, ordered, type Step } from './order.ts'
+import { ESTIMATE_FORMAT, type EstimateOut } from './output.ts'
+import { price } from './price.ts'
+import { standing, type Declined, type Standing } from './standing.ts'
+import { takeoff, type Taken } from './takeoff.ts'
+import { verdictOf } from './verdict.ts'
+import { visitTasks } from './visit.ts'
+
+/** The output with every figure still linked to what made it. */
+export type Linked<T> = T extends number ? number | Quantity : T extends readonly (infer V)[] ? readonly Linked<V>[] : T extends object ? { readonly [K in keyof T]: Linked<T[K]> } : T
+
+export interface Estimate {
+  readonly out: Linked<Omit<EstimateOut, 'findings' | 'assumptions' | 'gates'>> & { readonly gates: readonly NamedGate[] }
+  readonly findings: readonly Finding[]
+  readonly assumed: readonly Quantity[]
+  /** The plan as it stands, for those who ask what closes and what buries. */
+  readonly steps: readonly Step[]
+  readonly standing: Standing
+}
+
+export function estimate(job: Job, books: Books, again = true): Estimate {
+  const { data } = job
+  const taken = takeoff(data, books)
+  const measures = [...taken.areas.map(a => a.measure), ...taken.openings.map(o => o.measure), ...taken.house]
+  const gates = opened(measures.flatMap(m => m.gates ?? []), data.clearances ?? [], data.job.surveyedOn, books.company.name)
+
+  // Tasks, and what the gates leave of them
+  const needed = measures.flatMap(m => m.tasks).filter(t => !t.ownVisit || t.work !== 'clearing' || t.closes !== undefined || gates.gates.some(g => g.clearedByTask === t.id && g.open))
+  const appliances = data.appliances ?? []
+  const untested = appliances.filter(a => gates.gates.some(g => g.open && g.of === a.id && g.clearedByTask === 'test-combustion-in'))
+  const listed = !gates.gates.some(g => g.open && g.clearedByTask === 'look-appliances')
+  const scope = needed.filter(t => t.work !== 'clearing' || t.closes !== undefined)
+  const all = scope.length === 0 ? [] : [...needed, ...visitTasks({ appliances, untested, listed, scope }, books)]
+  const declined = taken.openings.filter(o => o.found.item.decline === 'yes').map((o): Declined => ({ id: o.found.id, area: o.found.item.in, where: o.found.item.at }))
+  const stands = standing(all, gates.gates, declined)
+  const { planned, days } = withDays(merged(stands.open), books)
+  const areaIds = data.areas.map(a => a.id)
+  const steps = ordered(planned, areaIds)
+
+  // Materials and price
+  const verdict = verdictOf(gates.gates, stands, measures.flatMap(m => m.unknowns ?? []))
+  const priced = verdict === 'stop' ? [] : steps
+  const materials = bill(priced, productFinder(books))
+  const excludes = excluded(gates.gates, stands, measures.flatMap(m => m.unknowns ?? []), declined)
+  const removals = taken.areas.flatMap(a => (a.measure.otherCents && priced.some(t => t.id.startsWith(`remove-${a.id}-`)) ? [[`disposal-${a.id}`, a.measure.otherCents] as const] : []))
+  const fee = books.company.visitFeeCents
+  const prices = verdict === 'stop' ? { otherCents: fee, directCents: fee } : price(materials, steps, Object.fromEntries(removals), books)
+  const byPhase = hoursByPhase(priced)
+
+  const areas = taken.areas.map(a => areaOut(a, taken, stands))
+  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact)]
+  const out: Estimate['out'] = {
+    format: ESTIMATE_FORMAT,
+    job: { id: data.job.id, title: data.job.title, status: data.job.status, surveyedOn: data.job.surveyedOn, ...(data.job.customer === undefined ? {} : { customer: data.job.customer }) },
+    basis: {
+      ...books.basis, ...(data.target.code === undefined ? {} : { codeEdition: data.target.code }), ...(data.house.climateZone === undefined ? {} : { climateZone: data.house.climateZone }),
+      state: data.house.state, ...(data.house.county === undefined ? {} : { county: data.house.county }),
+    },
+    verdict,
+    gates: gates.gates,
+    stopped: merged(stands.stopped.map(s => s.task)).map(t => { const s = stands.stopped.find(x => x.task.id === t.id)!; return { id: t.id, title: titled(t), phase: t.phase, gate: s.gate, why: s.why } }),
+    areas: areas.map(a => a.out) as never,
+    ...(data.eaves === undefined ? {} : { eaves: eavesOut(taken, stands) as never }),
+    sealing: taken.openings.map(o => sealingOut(o, steps)) as never,
+    ducts: [],
+    tasks: steps.map(s => ({
+      step: s.step, id: s.id, title: titled(s), phase: s.phase, areas: s.areas, after: s.after.map(e => e.task), because: s.after, role: s.role, personHours: s.personHours,
+      cautions: s.cautions, proof: s.proof, clears: gates.gates.filter(g => g.open && g.clearedByTask === s.id).map(g => g.id),
+    })),
+    materials: materials.map(m => ({
+      item: m.product.item, name: m.product.name, needed: m.needed, unit: m.product.unit, wastePct: m.product.wastePct, buy: m.buy, buyUnit: m.product.buyUnit, charge: m.product.charge, charged: m.charged,
+      unitPriceCents: m.product.unitPriceCents, totalCents: m.totalCents, usedFor: m.usedFor,
+    })),
+    labor: { personHours: total('h', Object.fromEntries(Object.entries(byPhase))), wageCents: books.company.wageCents, byPhase, crewSize: books.company.crew, days: verdict === 'stop' ? exactly(0, 'day', 'nothing may be done') : days.half },
+    price: { ...prices, excludes },
+    overrides: data.choices?.marginPct === undefined ? [] : [{ path: '/choices/marginPct', value: data.choices.marginPct, insteadOf: books.companyMarginPct }],
+  }
+  const made: Estimate = { out, findings, assumed: assumptions(out, [...measures.flatMap(m => m.assumes ?? [])]), steps, standing: stands }
+  return again ? withLighter(made, job, books, taken, gates.gates) : made
+}
+
+const titled = (t: { readonly title: string; readonly count?: number }): string => (t.count === undefined ? t.title : `${t.title} (${t.count})`)
+
+function productFinder(books: Books): (item: string) => Product {
+  return item => books.blown(item) ?? books.item(item)
+}
+
+function hoursByPhase(steps: readonly Step[]): Partial<Record<Phase, Quantity<'h'>>> {
+  const by: Partial<Record<Phase, Record<string, Quantity>>> = {}
+  for (const s of steps) (by[s.phase] ??= {})[s.id] = s.personHours
+  return Object.fromEntries(Object.entries(by).map(([p, lines]) => [p, total('h', lines)]))
+}
+
+function areaOut(a: Taken['areas'][number], taken: Taken, stands: Standing) {
+  const { measure, id } = a
+  const buried = stands.open.some(t => t.buries?.includes(id))
+  const lost = measure.filled && !buried
+  const stoppedBy = [...new Set(stands.stopped.filter(s => s.task.buries?.includes(id)).map(s => s.gate))]
+  const avg = averages(measure, taken.openings.filter(o => o.found.item.in === id).flatMap(o => o.measure.paths ?? []))
+  const figures = { ...measure.figures, uBefore: avg.uBefore, uAfter: avg.uAfter, averageR: avg.averageR }
+  const shown = Object.fromEntries(Object.entries(figures).filter(([name]) => !lost || !measure.fillFigures.includes(name)))
+  const findings: Finding[] = []
+  const bare = taken.openings.filter(o => o.found.item.in === id && o.measure.paths?.some(p => p.bareTops))
+  if (!lost && avg.withoutBareTops) {
+    const n = bare.flatMap(o => o.measure.paths ?? []).reduce((sum, p) => sum + (p.bareTops?.value ?? 0), 0)
+    const cost = avg.withoutBareTops.value - avg.averageR.value
+    findings.push({ code: 'bare-box-tops', severity: 'note', path: bare[0]!.found.at, says: `${n} bare box ${n === 1 ? 'top costs' : 'tops cost'} R ${cost.toFixed(1)} of ${avg.withoutBareTops.value.toFixed(1)}`,
+      why: 'nothing may lie on the box over a light that is not rated for contact', mend: 'treatment: swap (an airtight IC light by an electrician) gives it back' })
+  }
+  return { findings, out: { ...shown, stoppedBy } }
+}
+
+function eavesOut(taken: Taken, stands: Standing) {
+  const sides = taken.areas.flatMap(a => {
+    const fitted = stands.open.some(t => t.id === `baffles-${a.id}`)
+    return a.measure.eaves.map(e => (fitted ? e : { ...e, baffles: exactly(0, 'each', 'no fill comes here') }))
+  })
+  const sum = (key: 'bays' | 'ventedBays' | 'baffles') => total('each', Object.fromEntries(sides.map(s => [String(s.id), s[key] as Quantity])))
+  const blocks = taken.areas.filter(a => stands.open.some(t => t.id === `baffles-${a.id}`)).map(a => [a.id, a.measure.windBlocks] as const)
+  return { bays: sum('bays'), ventedBays: sum('ventedBays'), baffles: sum('baffles'), windBlocks: total('each', Object.fromEntries(blocks)), sides }
+}
+
+function sealingOut({ found, measure }: Taken['openings'][number], steps: readonly Step[]) {
+  const mine = (t: Task): boolean => measure.tasks.includes(t)
+  const of = steps.filter(s => s.parts.some(mine))
+  const hours = Object.fromEntries(of.map(s => [s.id, s.parts.filter(mine).length === s.parts.length ? s.personHours : total('h', s.parts.filter(mine).map(p => p.personHours))]))
+  const { item } = found
+  const closing = of.some(s => s.closes.includes(found.id))
+  return {
+    id: found.id, kind: item.kind, area: item.in, where: item.at, count: 'count' in item ? (found as { q(k: string): Quantity }).q('count') : 1,
+    method: item.decline === 'yes' ? 'kept open by the owner' : String(measure.figures.method), materials: closing ? measure.figures.materials : [], personHours: total('h', hours), tasks: of.map(s => s.id),
+  }
+}
+
+/** What the price leaves open or out, the conditions of a hold first. */
+function excluded(gates: readonly NamedGate[], stands: Standing, unknowns: readonly string[], declined: readonly Declined[]): string[] {
+  const conditions = gates.filter(g => g.open && g.state === 'hold').flatMap(g => g.condition ?? [])
+  const stopped = merged(stands.stopped.map(s => s.task)).filter(t => t.serves.is !== 'work' && t.phase !== 'prove').map(t => `Not in this price: ${titled(t)}.`)
+  return [...new Set([...conditions, ...unknowns, ...declined.map(d => `The owner keeps the opening at ${d.where} open; nothing in its area is covered.`), ...stopped])]
+}
+
+function shortLastDay(days: Quantity<'day'>): Finding[] {
+  const last = days.value - Math.floor(days.value + 1e-9)
+  return days.value > 1 && last > 1e-9 && last < 1 / 4
+    ? [{ code: 'short-last-day', severity: 'note', path: '/job', says: `the last day holds ${last.toFixed(2)} of a day`, why: 'set-up and travel cost as much as on a full one', mend: 'a third person or a longer day' }] : []
+}
+
+/** Every starting value and assumption that a figure of the output leads back to: one entry for each id. */
+function assumptions(out: Estimate['out'], extra: readonly Quantity[]): Quantity[] {
+  const roots: Quantity[] = [...extra]
+  const collect = (v: unknown): void => {
+    if (isQuantity(v)) roots.push(v)
+    else if (Array.isArray(v)) v.forEach(collect)
+    else if (typeof v === 'object' && v !== null) Object.values(v).forEach(collect)
+  }
+  collect({ ...out, gates: [] })
+  const by = new Map<string, Quantity>()
+  walk(roots, q => { if (q.from.is === 'assumed' && !by.has(q.from.id)) by.set(q.from.id, q) })
+  return [...by].sort(([a], [b]) => byText(a, b)).map(([, q]) => q)
+}
+
+/** Where a ceiling is loaded over its limit: the whole house once more with the lightest product that meets R within it. */
+function withLighter(made: Estimate, job: Job, books: Books, taken: Taken, gates: readonly NamedGate[]): Estimate {
+  const over = taken.areas.filter(a => gates.some(g => g.in === a.id && (g.code === 'ceiling-over-limit' || g.code === 'ceiling-overloaded')))
+  if (over.length === 0) return made
+  const lighter = new Map(over.flatMap(a => {
+    const chart = a.measure.chart, limit = a.measure.figures.ceilingLimitPsf as Quantity<'lb/ft2'> | undefined
+    if (!chart || !limit) return []
+    const choices = books.blownItems.flatMap(item => {
+      const product = books.blown(item)!, answer = product.answer(a.measure.need)
+      return answer.is === 'row' && item !== chart.product.item ? [{ item, answer, load: chart.loadFor(answer.row) }] : []
+    }).filter(c => c.load.value <= limit.value + 1e-9).sort((x, y) => x.load.value - y.load.value || byText(x.item, y.item))
+    const best = choices[0]
+    if (!best) return []
+    const other = estimate({ ...job, data: { ...job.data, choices: { ...job.data.choices, fill: { ...job.data.choices?.fill, [a.id]: best.item } } } }, books, false)
+    const totalCents = other.out.price.totalCents as Quantity<'cents'> | undefined, now = made.out.price.totalCents as Quantity<'cents'> | undefined
+    if (!totalCents || !now) return []
+    return [[a.id, { product: best.item, chartR: best.answer.row.r, interpolated: best.answer.row.interpolated, bags: chart.bagsFor(best.answer.row), ceilingLoadPsf: best.load, totalCents,
+      moreCents: work(difference, { after: totalCents, before: now }) }] as const]
+  }))
+  return { ...made, out: { ...made.out, areas: made.out.areas.map(a => { const l = lighter.get(String(a.id)); return l ? { ...a, lighter: l as never } : a }) } }
+}

@@ -1,0 +1,80 @@
+// How much of everything: areas first, then what depends on their depth.
+import { NoProduct } from '../books/open.ts'
+import type { Books } from '../books/books.ts'
+import type { Finding } from '../findings/finding.ts'
+import type { JobFile } from '../job/job-file.ts'
+import { appliancesNotListed, applianceGate } from '../scope/appliances.ts'
+import { areaKinds, hazardKinds, openingKinds, type Opening } from '../scope/index.ts'
+import type { AreaMeasure } from '../scope/areas/open-floor.ts'
+import { found, part, type AreaAround, type Found, type Gate, type Kind, type Measure, type OpeningAround } from '../scope/kind.ts'
+import { OutOfRange, type Quantity } from '../units/quantity.ts'
+
+export interface AreaTaken { readonly id: string; readonly at: string; readonly measure: AreaMeasure }
+export interface OpeningTaken { readonly found: Found<Opening>; readonly measure: Measure }
+export interface Taken {
+  readonly areas: readonly AreaTaken[]
+  readonly openings: readonly OpeningTaken[]
+  readonly house: readonly Measure[]
+  readonly findings: readonly Finding[]
+}
+
+/** A figure that a formula refuses, or a role that no product fills, is a finding at the item it belongs to. */
+function guarded<M>(at: string, findings: Finding[], take: () => M): M | undefined {
+  try { return take() } catch (e) {
+    if (e instanceof OutOfRange) findings.push({ code: 'figure-out-of-range', severity: 'error', path: at, says: `${e.arg} comes to ${Number(e.value.toPrecision(6))} ${e.unit}`, why: `the formula ${e.formulaId} holds from ${e.min} to ${e.max}`, mend: 'check the measures of this item' })
+    else if (e instanceof NoProduct) findings.push({ code: 'no-product-for-role', severity: 'error', path: at, says: `this needs a product in the role ${e.role}`, why: `${e.book} has none`, mend: `add a product with role: ${e.role} to the price book` })
+    else throw e
+    return undefined
+  }
+}
+
+/** The largest hatch, its shorter side first: through it all work passes. */
+function largestHatch(job: JobFile): readonly [Quantity, Quantity] | undefined {
+  const hatches = job.openings.flatMap((o, i) => (o.kind === 'hatch' ? [{ size: o.sizeIn, at: `/openings/${i}` }] : []))
+  const best = hatches.sort((a, b) => b.size[0] * b.size[1] - a.size[0] * a.size[1])[0]
+  if (!best) return undefined
+  const short = best.size[0] <= best.size[1] ? 0 : 1
+  return [part(best.at, 'sizeIn', best.size, short), part(best.at, 'sizeIn', best.size, 1 - short)]
+}
+
+export function takeoff(job: JobFile, books: Books): Taken {
+  const findings: Finding[] = []
+  const hatchIn = largestHatch(job)
+  const eaves = (job.eaves ?? []).map((e, i) => found(e, `/eaves/${i}`, `eave-${e.in}-${(job.eaves ?? []).slice(0, i + 1).filter(x => x.in === e.in).length}`))
+
+  const areas = job.areas.flatMap((item, i): AreaTaken[] => {
+    const at = `/areas/${i}`
+    const kind = areaKinds.find(k => k.kind === item.kind)!
+    const fill = job.choices?.fill?.[item.id]
+    if (fill !== undefined && !books.blown(fill)) {
+      findings.push({ code: 'product-unknown', severity: 'error', path: `/choices/fill/${item.id}`, says: fill, why: 'the price book has no such blown product', mend: `write one of: ${books.blownItems.join(', ')}` })
+      return []
+    }
+    const measure = guarded(at, findings, () => kind.takeoff(found(item, at, item.id), books, {
+      eaves: eaves.filter(e => e.item.in === item.id), ...(fill === undefined ? {} : { fill, fillAt: `/choices/fill/${item.id}` }), ...(hatchIn ? { hatchIn } : {}),
+      eavesUnknown: job.eaves === undefined,
+    }))
+    return measure ? [{ id: item.id, at, measure }] : []
+  })
+  const around = new Map<string, AreaAround>(areas.map(a => [a.id, { id: a.id, topOfFillInitialIn: a.measure.topOfFillInitialIn, access: a.measure.access, filled: a.measure.filled }]))
+
+  const numbers = new Map<string, number>()
+  const openings = job.openings.flatMap((item, i): OpeningTaken[] => {
+    const at = `/openings/${i}`, key = `${item.kind}-${item.in}`, n = (numbers.get(key) ?? 0) + 1
+    numbers.set(key, n)
+    const area = around.get(item.in)
+    if (!area) return [] // its area already has its finding
+    const it = found(item, at, `${key}-${n}`) as Found<Opening>
+    const kind = openingKinds.find(k => k.kind === item.kind)! as unknown as Kind<never, OpeningAround>
+    const measure = guarded(at, findings, () => kind.takeoff(it as never, books, { area }))
+    return measure ? [{ found: it, measure }] : []
+  })
+
+  const house: Measure[] = [
+    ...job.hazards.flatMap((h, i) => hazardKinds.find(k => k.kind === h.kind)!.takeoff(found(h, `/hazards/${i}`, `${h.kind}-${i + 1}`) as never)),
+    ...hazardKinds.flatMap(k => job.hazards.some(h => h.kind === k.kind) || job.notFound.includes(k.kind) ? [] : k.unseen(job.house, books, '/notFound') ?? []),
+    { figures: {}, tasks: [], gates: job.appliances === undefined ? [appliancesNotListed('/house')] : job.appliances.flatMap((a, i): Gate[] => { const g = applianceGate(found(a, `/appliances/${i}`, a.id)); return g ? [g] : [] }) },
+  ]
+  for (const m of [...areas.map(a => a.measure), ...openings.map(o => o.measure), ...house]) findings.push(...m.findings ?? [])
+  return { areas, openings, house, findings }
+}

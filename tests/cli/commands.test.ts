@@ -1,0 +1,186 @@
+// The commands on files in memory: what reaches stdout, what reaches stderr, and the exit code.
+import { describe, expect, test } from 'vitest'
+import { parse } from 'yaml'
+import { jobSchema } from '../../src/job/job-file.ts'
+import { newJob } from '../../src/papers/new-job.ts'
+import { lidwork, type World } from './test-io.ts'
+
+const GOOD = newJob()
+const TITLE = '8 Bramble Court'
+const BAD = GOOD.replace('kind: open-floor', 'kind: opn-floor')
+const at = (name: string, text = GOOD) => ({ [name]: text })
+
+describe('new', () => {
+  test('says what to open, and does it: the file passes check and can be estimated', async () => {
+    const made = await lidwork('new jobs/house.job.yaml', { files: { 'jobs/readme': '' } })
+    expect([made.code, made.out]).toEqual([0, ''])
+    expect(made.err).toBe('wrote jobs/house.job.yaml\nwrote jobs/lidwork-job.schema.json, which editors read to help and to check\nnext: write over the invented house, then lidwork check jobs/house.job.yaml\n')
+    const checked = await lidwork('check jobs', { files: made.files })
+    expect([checked.code, checked.out]).toEqual([0, ''])
+    expect(checked.err).toMatch(/^1 file: nothing found; 1 hold\n$/) // nobody looked yet, and the heater is not tested
+    const estimated = await lidwork('estimate jobs/house.job.yaml', { files: made.files })
+    expect([estimated.code, estimated.err]).toEqual([0, ''])
+    expect(estimated.out).toContain(TITLE)
+  })
+  test('names its schema in the first two lines, for both kinds of editor, and the schema is the committed one', async () => {
+    const { files } = await lidwork('new house.job.yaml')
+    expect(files['house.job.yaml']!.split('\n').slice(0, 2)).toEqual(['# yaml-language-server: $schema=./lidwork-job.schema.json', '# $schema: ./lidwork-job.schema.json'])
+    expect(files['lidwork-job.schema.json']).toBe((await lidwork('schema job')).out)
+  })
+  test('without a file it prints the same text', async () => {
+    expect((await lidwork('new')).out).toBe((await lidwork('new a.job.yaml')).files['a.job.yaml'])
+  })
+  test('keeps a file that is there, unless forced', async () => {
+    const mine = { 'a.job.yaml': 'mine' }
+    const kept = await lidwork('new a.job.yaml', { files: mine })
+    expect(kept).toMatchObject({ code: 3, out: '', files: mine, err: 'lidwork: could not write a.job.yaml: it is there already; --force writes over it\n' })
+    const forced = await lidwork('new a.job.yaml --force', { files: { ...mine, 'lidwork-job.schema.json': 'kept' } })
+    expect(forced.code).toBe(0)
+    expect(forced.files['a.job.yaml']).toBe(GOOD)
+    expect(forced.files['lidwork-job.schema.json']).toBe('kept')
+  })
+  test('shows every key of the format, in its order, live or as a comment', () => {
+    const sections = [...GOOD.matchAll(/^(?:# )?([a-zA-Z]+):/gm)].map(m => m[1]).filter(key => key! in jobSchema.properties)
+    expect(sections).toEqual(Object.keys(jobSchema.properties))
+    for (const key of Object.keys(jobSchema.properties.house.properties)) expect(GOOD).toMatch(new RegExp(`^ {2}(# )?${key}:`, 'm'))
+  })
+  test('asks before it says that anything was looked for: no hazard is answered in advance', () => {
+    expect(parse(GOOD)).toMatchObject({ notFound: [], hazards: [] })
+  })
+  test('the comments that show an item can be used as they stand', async () => {
+    const used = GOOD.replace(/^( {2})# (- \{kind: (?!vermiculite))/gm, '$1$2')
+    expect(used).not.toBe(GOOD)
+    const { code, out } = await lidwork('check a.job.yaml', { files: at('a.job.yaml', used) })
+    expect([code, out]).toEqual([0, ''])
+  })
+})
+
+describe('several files', () => {
+  const files = { 'jobs/a.job.yaml': GOOD, 'jobs/b.job.yaml': BAD, 'jobs/deep/c.job.yaml': GOOD, 'jobs/notes.yaml': 'not a job' }
+  test('one that is wrong is told on stderr; the others are still estimated', async () => {
+    const { code, out, err } = await lidwork('estimate jobs --ndjson', { files })
+    expect(code).toBe(1)
+    expect(out.trimEnd().split('\n').map(line => (JSON.parse(line) as { format: string }).format)).toEqual(['lidwork-estimate/1', 'lidwork-estimate/1'])
+    expect(err).toContain('jobs/b.job.yaml:')
+    expect(err).not.toContain('a.job.yaml')
+  })
+  test('the highest code wins', async () => {
+    expect((await lidwork('estimate jobs none.job.yaml', { files })).code).toBe(3)
+    expect((await lidwork('check none.job.yaml jobs/a.job.yaml', { files })).code).toBe(3)
+  })
+  test('each is done once, in the order given', async () => {
+    const { err } = await lidwork('check jobs/deep jobs jobs/a.job.yaml', { files })
+    expect(err).toMatch(/^3 files: /m)
+  })
+  test('on Windows the program opens up * and reads \\ as /', async () => {
+    const { code, err } = await lidwork(['check', 'jobs\\*.job.yaml'], { files, windows: true })
+    expect(code).toBe(1)
+    expect(err).toMatch(/^2 files: /m)
+  })
+})
+
+describe('stdin', () => {
+  test.each(['estimate - --json', 'estimate -'])('%s', async line => {
+    const { code, out } = await lidwork(line, { stdin: GOOD })
+    expect(code).toBe(0)
+    expect(out).toContain(TITLE)
+  })
+})
+
+describe('estimate', () => {
+  test('--json is one object with its format first, and a line end', async () => {
+    const { out } = await lidwork('estimate a.job.yaml --json', { files: at('a.job.yaml') })
+    expect(out.startsWith('{\n  "format": "lidwork-estimate/1",\n')).toBe(true)
+    expect(out.endsWith('}\n')).toBe(true)
+    expect(JSON.parse(out)).toMatchObject({ job: { id: 'bramble-court-8' }, verdict: 'hold' })
+  })
+  const shown = async (line: string, world: World = {}) => (await lidwork(`estimate a.job.yaml ${line}`, { files: at('a.job.yaml'), ...world })).out
+  const plain = (text: string) => text.replace(/\u001b\[\d+m/g, '')
+  test('color goes only where it is wanted, and only bold and red', async () => {
+    const piped = await shown('')
+    expect(piped).not.toContain('\u001b')
+    for (const colored of [await shown('--color'), await shown('', { tty: { stdout: true } }), await shown('', { env: { FORCE_COLOR: '1' } })]) {
+      expect(plain(colored)).toBe(piped)
+      expect([...new Set([...colored.matchAll(/\u001b\[(\d+)m/g)].map(m => m[1]))].sort()).toEqual(['1', '22', '31', '39'])
+    }
+    for (const quiet of [await shown('--no-color', { tty: { stdout: true } }), await shown('', { tty: { stdout: true }, env: { NO_COLOR: '1' } }), await shown('', { tty: { stderr: true } })]) expect(quiet).toBe(piped)
+  })
+  test('--width and the terminal set the width, a pipe has 80', async () => {
+    expect(await shown('--width 100')).toBe(await shown('', { tty: { stdout: true, columns: 100 }, env: { NO_COLOR: '1' } }))
+    expect(await shown('--width 80')).toBe(await shown(''))
+    for (const l of (await shown('')).split('\n')) expect(l.length).toBeLessThanOrEqual(80)
+  })
+  test('--ascii holds nothing else', async () => {
+    expect(await shown('--ascii')).toMatch(/^[\x20-\x7e\n]*$/)
+  })
+})
+
+describe('check', () => {
+  test('findings are data, the count is a message', async () => {
+    const { code, out, err } = await lidwork('check b.job.yaml', { files: at('b.job.yaml', BAD) })
+    expect(code).toBe(1)
+    expect(out).toContain('b.job.yaml:')
+    expect(out).toContain('opn-floor')
+    expect(err).toBe('1 file: 1 error\n')
+  })
+  test.each(['--json', '--format json'])('%s', async flag => {
+    const { code, out } = await lidwork(`check b.job.yaml ${flag}`, { files: at('b.job.yaml', BAD) })
+    expect(code).toBe(1)
+    const line = BAD.split('\n').findIndex(l => l.includes('opn-floor')) + 1
+    expect(JSON.parse(out)).toMatchObject({ format: 'lidwork-check/1', files: 1, findings: [{ severity: 'error', line }] })
+  })
+  test('github: one command to a finding, and nothing from the file can start another', async () => {
+    const { out } = await lidwork('check b,1.job.yaml --format github', { files: at('b,1.job.yaml', GOOD.replace('kind: open-floor', 'kind: "50%\\n::error::x"')) })
+    const lines = out.trimEnd().split('\n')
+    expect(lines).toHaveLength(1)
+    expect(lines[0]).toMatch(/^::error file=b%2C1\.job\.yaml,line=\d+,endLine=\d+,col=\d+,endColumn=\d+,title=[a-z-]+::/)
+    expect(lines[0]).toContain('50%25')
+  })
+  test('--strict makes an open hold a finding at the line that raised it', async () => {
+    const files = at('a.job.yaml')
+    expect(await lidwork('check a.job.yaml', { files })).toMatchObject({ code: 0, out: '' })
+    const { code, out } = await lidwork('check a.job.yaml --strict', { files })
+    expect(code).toBe(1)
+    expect(out).toContain('combustion-untested')
+    expect(out).toContain(`a.job.yaml:${GOOD.split('\n').findIndex(l => l.includes('kind: water-heater')) + 1}:`)
+  })
+})
+
+describe('explain', () => {
+  test('a figure with what went into it', async () => {
+    const { code, out, err } = await lidwork('explain a.job.yaml areas.main.netAreaFt2', { files: at('a.job.yaml') })
+    expect([code, err]).toEqual([0, ''])
+    expect(out).toContain('areas.main.netAreaFt2 = 1344 ft2') // 48 × 28
+  })
+  test('a figure that is not there names its neighbors', async () => {
+    const { code, out, err } = await lidwork('explain a.job.yaml areas.main.bag', { files: at('a.job.yaml') })
+    expect([code, out]).toEqual([2, ''])
+    expect(err).toMatch(/^lidwork: the estimate has no figure areas\.main\.bag; near it: .*areas\.main\.bags/)
+  })
+})
+
+describe('nobody reads on', () => {
+  test.each(['new', 'check a.job.yaml --strict', 'estimate a.job.yaml', '--help'])('%s ends with 0 and without a word', async line => {
+    expect(await lidwork(line, { files: at('a.job.yaml'), closesAfter: 0 })).toMatchObject({ code: 0, out: '', err: '' })
+  })
+})
+
+test('output that the disk does not take ends with 3', async () => {
+  expect(await lidwork('new', { full: true })).toMatchObject({ code: 3, err: 'lidwork: could not write the output: the disk is full\n' })
+})
+
+describe('a fault of ours', () => {
+  const files = { ...at('a.job.yaml'), ...at('b.job.yaml') }
+  test('ends with 4, names version and file and no other path, and the other files are still done', async () => {
+    const { code, out, err } = await lidwork('estimate a.job.yaml b.job.yaml', { files, faultAt: 'a.job.yaml' })
+    expect(code).toBe(4)
+    expect(out).toContain(TITLE)
+    expect(err).toMatch(/^lidwork: this is a fault in lidwork \d+\.\d+\.\d+, at a\.job\.yaml, not in your file\. Please report it .*\n$/)
+    expect(err).not.toMatch(/secret|node_modules|\n +at /)
+  })
+  test('--debug shows where', async () => {
+    const { code, err } = await lidwork('estimate a.job.yaml --debug', { files, faultAt: 'a.job.yaml' })
+    expect(code).toBe(4)
+    expect(err).toMatch(/TypeError: x is not a function.*\n +at /)
+  })
+})
