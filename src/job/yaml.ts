@@ -5,7 +5,7 @@ import type { Finding, Span } from '../findings/finding.ts'
 import { pointer, SourcePlaces, type Range } from '../findings/places.ts'
 import { printable, steering } from '../findings/printable.ts'
 
-const MOST_BYTES = 2_000_000
+const MOST_BYTES = 1_000_000
 const MOST_DEPTH = 20
 /** How to get a file that is in order. */
 export const START = 'begin with the file that lidwork new house.job.yaml writes'

@@ -41,8 +41,9 @@ describe('encodings', () => {
     ['a spreadsheet', Buffer.from('PK\u0003\u0004\0\0\0\0'), ['not-text']],
     ['UTF-16 without its mark', utf16(good, false).subarray(2), ['not-text']],
     ['a UTF-16 file cut in the middle of a letter', utf16(good, false).subarray(0, 99), ['not-utf-8']],
-    ['a file larger than any job', Buffer.alloc(2_000_001, 0x23), ['file-too-large']],
+    ['a file larger than any job', Buffer.alloc(1_000_001, 0x23), ['file-too-large']],
     ['a text no paper has room for', changed('3 Fern Close', 'x'.repeat(10_001)), ['text-too-long']],
+    ['brackets without end', '['.repeat(900_000), ['nested-too-deep']],
   ])('%s is refused', (_, bytes, expected) => { expect(codes(bytes)).toEqual(expected) })
   test('the first bad byte is shown where it stands, also behind good letters of several bytes', () => {
     const bytes = Buffer.concat([Buffer.from('# \u00bd \u2014\nformat: '), Buffer.from([0xbd]), Buffer.from(' x\n')])
