@@ -7,10 +7,12 @@ export type Range = readonly [start: number, end: number]
 export class SourcePlaces implements Places {
   readonly values = new Map<string, Range>()
   readonly keys = new Map<string, Range>()
+  /** Of each mapping its first key and value: enough to show which entry is meant. */
+  readonly heads = new Map<string, Range>()
   #lineStarts: number[] | undefined
   constructor(readonly source: string) {}
 
-  value(path: string): Span | undefined { return this.#span(this.values.get(path)) }
+  value(path: string): Span | undefined { return this.#span(this.heads.get(path) ?? this.values.get(path)) }
   key(path: string): Span | undefined { return this.#span(this.keys.get(path)) }
 
   /** A value as it was typed. */

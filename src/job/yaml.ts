@@ -231,9 +231,11 @@ class Walk {
       }
       this.places.keys.set(at, here)
       if (node.flow && pair.value === null) this.bare.set(at, before)
+      const value = pair.value as Node | null
+      if (before === undefined) this.places.heads.set(path, [node.range?.[0] ?? here[0], Math.max(here[1], value?.range?.[1] ?? 0)])
       before = key
       // `__proto__` is a key like any other: an assignment would set the object's prototype.
-      Object.defineProperty(out, key, { value: this.value(pair.value, at, depth + 1), enumerable: true, writable: true, configurable: true })
+      Object.defineProperty(out, key, { value: this.value(value, at, depth + 1), enumerable: true, writable: true, configurable: true })
     }
     return out
   }
