@@ -1,9 +1,10 @@
 // How a figure came about: a walk over its links, one level deep.
 import type { Estimate } from '../estimate/estimate.ts'
+import { printed } from '../estimate/to-json.ts'
 import type { Job } from '../job/job.ts'
 import { nearest } from '../findings/suggest.ts'
 import { printable } from '../findings/printable.ts'
-import { inputsOf, isQuantity, type Quantity } from '../units/quantity.ts'
+import { inputsOf, isQuantity, walk, type Quantity } from '../units/quantity.ts'
 
 export type Told = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly candidates: readonly string[] }
 
@@ -20,7 +21,14 @@ export function figures(made: Estimate): Map<string, Quantity> {
   }
   const { gates: _, ...out } = made.out
   visit(out, '')
+  for (const q of made.assumed) if (q.from.is === 'assumed') by.set(q.from.id, q)
   return by
+}
+
+/** What can be asked, with its value: the figures first, then the starting values and rates. */
+export function listFigures(made: Estimate): string {
+  const all = [...figures(made)], wide = Math.max(...all.map(([name]) => name.length)) + 2
+  return `${all.map(([name, q]) => printable(`${name.padEnd(wide)}${shown(q)}${q.from.is === 'assumed' ? `   ${q.from.what}` : ''}`)).join('\n')}\n`
 }
 
 /** An input's path is its figure's path and its name. */
@@ -43,13 +51,27 @@ function origin(q: Quantity, lookup: (path: string) => string): string {
     case 'given': return lookup(from.at)
     case 'row': return from.at + (from.pickedBy ? `, picked by ${shown(from.pickedBy)}` : '')
     case 'assumed': return `assumed: ${from.why}`
-    case 'worked': return `= ${from.by.says}`
+    case 'worked': {
+      const lines = [...new Set(Object.values(from.inputs).flatMap(i => (i.from.is === 'given' ? [lookup(i.from.at)] : [])))]
+      return `= ${from.by.says}${lines.length > 0 ? `, ${lines.join(', ')}` : ''}`
+    }
   }
 }
 
-/** What was made from this figure, in the figures of the output. */
-function usedBy(all: ReadonlyMap<string, Quantity>, q: Quantity, path: string): string[] {
-  return [...all].filter(([name, other]) => name !== path && other !== q && Object.values(inputsOf(other)).includes(q)).map(([name, other]) => `${name} ${shown(other)}`)
+/** The figures of the output that were made from this one, through whatever stands between. */
+function usedBy(all: ReadonlyMap<string, Quantity>, q: Quantity): string[] {
+  const names = new Map<Quantity, string>(), above = new Map<Quantity, Quantity[]>()
+  for (const [name, other] of all) if (!names.has(other)) names.set(other, name)
+  walk(all.values(), other => { for (const i of Object.values(inputsOf(other))) { const list = above.get(i); if (list) list.push(other); else above.set(i, [other]) } })
+  const found: string[] = [], seen = new Set<Quantity>([q])
+  const queue = [q]
+  for (let next = queue.shift(); next; next = queue.shift()) for (const other of above.get(next) ?? []) {
+    if (seen.has(other)) continue
+    seen.add(other)
+    const name = names.get(other)
+    if (name === undefined) queue.push(other); else found.push(`${name} ${shown(other)}`)
+  }
+  return found
 }
 
 const NAME = 20, VALUE = 20
@@ -69,12 +91,14 @@ export function explainFigure(made: Estimate, _job: Job, path: string, lookup: (
   const { from } = q
   const inputs = Object.entries(inputsOf(q))
   const wide = Math.max(NAME, ...inputs.map(([n]) => n.length + 2)), value = Math.max(VALUE, ...inputs.map(([, i]) => shown(i).length + 2))
-  const lines = [`${path} = ${shown(q)}`]
+  const name = path.slice(path.lastIndexOf('.') + 1), rounded = all.has(path) ? printed(path.startsWith('labor.byPhase.') ? 'personHours' : name, q.value) : q.value
+  const exact = Math.abs(rounded - q.value) < 1e-9
+  const lines = [`${path} = ${exact ? shown(q) : `${rounded} ${unit(q)}`.trim() + `, from ${digits(q)}`}`]
   if (from.is === 'worked') lines.push(`  = ${from.by.says}`)
   else if (from.is === 'assumed') lines.push(`  ${from.what}`, `  assumed: ${from.why}`)
   else lines.push(`  ${origin(q, lookup)}`)
   for (const [name, i] of inputs) lines.push(`   ${name.padEnd(wide)}${shown(i).padEnd(value)}${origin(i, lookup)}`)
-  const used = usedBy(all, q, path)
+  const used = usedBy(all, q)
   if (used.length > 0) lines.push(`  used by: ${used.slice(0, 6).join(' · ')}${used.length > 6 ? ` · and ${used.length - 6} more` : ''}`)
   if (from.is === 'worked') lines.push(`  [${from.by.id}: ${from.by.source}]`)
   else if (from.is === 'row') lines.push(`  [${from.source}]`)

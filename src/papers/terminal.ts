@@ -1,6 +1,6 @@
 // The estimate on a terminal, for the person who priced it. It lays out and picks words; every figure comes with the estimate.
 import type { AreaOut, EstimateOut, GateOut, MaterialOut, TaskOut } from '../estimate/output.ts'
-import { printable } from './terminal/printable.ts'
+import { printable } from '../findings/printable.ts'
 import { phases, type Phase } from '../scope/kind.ts'
 import { halfUp } from '../units/money.ts'
 import type { Look } from './look.ts'

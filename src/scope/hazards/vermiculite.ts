@@ -22,7 +22,7 @@ export const vermiculite = hazard({
   takeoff({ item, at }) {
     return { figures: {}, tasks: [], gates: [{
       code: 'vermiculite', state: 'stop', where: item.at, in: 'house', path: at, why: 'vermiculite may hold asbestos: nobody enters, seals, tests with a fan, or blows here',
-      stops: { phases, places: [] }, clearedBy: 'written final clearance after removal by a licensed abatement firm', clearable,
+      stops: { phases, places: [] }, clearedBy: 'the final letter of a licensed abatement firm after removal', clearable,
     }] }
   },
   unseen(house, books, at) {

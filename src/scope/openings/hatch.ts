@@ -52,7 +52,8 @@ export const hatch = opening({
       personHours: work(personHours, { amount: one, rate: books.rate('hatch-shut', 0.1, 'each'), access: exactly(1, 'factor', 'done from the room') }), cautions: ['Ladder on level floor, held.'], proof: 'photo',
     })
     return {
-      figures: { method: 'gasket, latches, insulated panel, curb', materials: all.map(n => ({ item: n.item, quantity: n.quantity, unit: unitOf(n.item) })) }, tasks,
+      assumes: [least],
+      figures: { method: `frame sealed, ${[...(item.gasket === 'no' ? ['gasket'] : []), ...(item.latch === 'no' ? ['latches'] : []), ...(insulate ? ['insulated panel'] : []), ...(area.filled ? ['curb'] : [])].join(', ')}`.replace(/, $/, ''), materials: all.map(n => ({ item: n.item, quantity: n.quantity, unit: unitOf(n.item) })) }, tasks,
       paths: [{ areaFt2: panelFt2, rBefore: work(seriesR, { base: baseR(), fill: q('panelR') }), rAfter: work(seriesR, { base: baseR(), fill: insulate && batt.rValue ? batt.rValue : q('panelR') }) }],
     }
   },
