@@ -23,7 +23,7 @@ export function openJob(bytes: Uint8Array, file: string): Opened {
   if (!read.ok) return { file, source: read.source, places: read.places, findings: read.findings, sound: false }
   const { job, source } = read
   const made = estimate(job, demo.for(targetOf(job)))
-  const findings = sorted([...read.findings, ...made.findings], job.places)
+  const findings = sorted(made.findings, job.places)
   const shared = { file, source, places: job.places, findings }
   return findings.some(f => f.severity === 'error') ? { ...shared, sound: false } : { ...shared, sound: true, job, estimate: made }
 }

@@ -16,8 +16,8 @@ describe('new', () => {
     expect([made.code, made.out]).toEqual([0, ''])
     expect(made.err).toBe('wrote jobs/house.job.yaml\nwrote jobs/lidwork-job.schema.json, which editors read to help and to check\nnext: write over the invented house, then lidwork check jobs/house.job.yaml\n')
     const checked = await lidwork('check jobs', { files: made.files })
-    expect([checked.code, checked.out]).toEqual([0, ''])
-    expect(checked.err).toMatch(/^1 file: nothing found; 1 hold\n$/) // nobody looked yet, and the heater is not tested
+    expect(checked.code).toBe(0)
+    expect(checked.err).toBe('1 file: 1 note; 1 hold\n') // a bare top over each light not rated; nobody looked for hazards yet, and the heater is not tested
     const estimated = await lidwork('estimate jobs/house.job.yaml', { files: made.files })
     expect([estimated.code, estimated.err]).toEqual([0, ''])
     expect(estimated.out).toContain(TITLE)
@@ -50,8 +50,9 @@ describe('new', () => {
   test('the comments that show an item can be used as they stand', async () => {
     const used = GOOD.replace(/^( {2})# (- \{kind: (?!vermiculite))/gm, '$1$2')
     expect(used).not.toBe(GOOD)
-    const { code, out } = await lidwork('check a.job.yaml', { files: at('a.job.yaml', used) })
-    expect([code, out]).toEqual([0, ''])
+    const { code, err } = await lidwork('check a.job.yaml', { files: at('a.job.yaml', used) })
+    expect(code).toBe(0)
+    expect(err).not.toMatch(/error|warning/)
   })
 })
 
@@ -138,7 +139,7 @@ describe('check', () => {
   })
   test('--strict makes an open hold a finding at the line that raised it', async () => {
     const files = at('a.job.yaml')
-    expect(await lidwork('check a.job.yaml', { files })).toMatchObject({ code: 0, out: '' })
+    expect((await lidwork('check a.job.yaml', { files })).code).toBe(0)
     const { code, out } = await lidwork('check a.job.yaml --strict', { files })
     expect(code).toBe(1)
     expect(out).toContain('combustion-untested')

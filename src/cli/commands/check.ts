@@ -1,6 +1,6 @@
 import type { Command } from 'commander'
 import type { GateOut, Verdict } from '../../estimate/output.ts'
-import { placed, sentence, type Finding, type Places } from '../../findings/finding.ts'
+import { placed, sentence, sorted, type Finding, type Places } from '../../findings/finding.ts'
 import { printable } from '../../findings/printable.ts'
 import { inputs, JOB_ENDING } from '../inputs.ts'
 import { exit, type Run } from '../run.ts'
@@ -54,12 +54,13 @@ export function addCheck(root: Command, run: Run): void {
         files++
         const opened = openJob(bytes, input.file)
         const { source, places } = opened
-        const findings = [...opened.findings]
+        const gated: Finding[] = []
         if (opened.sound) {
           const { verdict, gates } = estimateJson(opened.estimate, opened.job)
           verdicts.push(verdict)
-          if (strict) findings.push(...gates.filter(g => g.open && (g.state === 'stop' || g.state === 'hold')).map(asFinding))
+          if (strict) gated.push(...gates.filter(g => g.open && (g.state === 'stop' || g.state === 'hold')).map(asFinding))
         }
+        const findings = sorted([...opened.findings, ...gated], places)
         if (findings.some(f => f.severity === 'error')) run.met(exit.findings)
         all.push(...findings)
         for (const f of findings) {
