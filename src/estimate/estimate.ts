@@ -52,7 +52,7 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
   const verdict = verdictOf(gates.gates, stands, measures.flatMap(m => m.unknowns ?? []))
   const priced = verdict === 'stop' ? [] : steps
   const materials = bill(priced, productFinder(books))
-  const excludes = excluded(gates.gates, stands, measures.flatMap(m => m.unknowns ?? []), declined)
+  const excludes = verdict === 'stop' ? onlyTheVisit(gates.gates) : excluded(gates.gates, stands, measures.flatMap(m => m.unknowns ?? []), declined)
   const removals = taken.areas.flatMap(a => (a.measure.otherCents && priced.some(t => t.id.startsWith(`remove-${a.id}-`)) ? [[`disposal-${a.id}`, a.measure.otherCents] as const] : []))
   const fee = books.company.visitFeeCents
   const prices = verdict === 'stop' ? { otherCents: fee, directCents: fee } : price(materials, steps, Object.fromEntries(removals), books)
@@ -143,10 +143,15 @@ function sealingOut({ found, measure }: Taken['openings'][number], steps: readon
   }
 }
 
+/** A house where nothing may start has no price but the visit's. */
+const onlyTheVisit = (gates: readonly NamedGate[]): string[] =>
+  gates.filter(g => g.open && g.state === 'stop').map(g => `No work is priced while ${g.id} is shut; it opens with ${g.clearedBy}.`)
+
 /** What the price leaves open or out, the conditions of a hold first. */
 function excluded(gates: readonly NamedGate[], stands: Standing, unknowns: readonly string[], declined: readonly Declined[]): string[] {
   const conditions = gates.filter(g => g.open && g.state === 'hold').flatMap(g => g.condition ?? [])
-  const stopped = merged(stands.stopped.map(s => s.task)).filter(t => t.serves.is !== 'work' && t.phase !== 'prove').map(t => `Not in this price: ${titled(t)}.`)
+  // The closing of a leak, and the cover itself; what only served them is in the list of stopped work.
+  const stopped = merged(stands.stopped.map(s => s.task)).filter(t => t.closes.length > 0 || t.buries !== undefined).map(t => `Not in this price: ${titled(t)}.`)
   return [...new Set([...conditions, ...unknowns, ...declined.map(d => `The owner keeps the opening at ${d.where} open; nothing in its area is covered.`), ...stopped])]
 }
 

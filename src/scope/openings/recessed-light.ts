@@ -70,7 +70,7 @@ export const recessedLight = opening({
       const fixture = books.product('light-ic-airtight')
       const price = books.subcontract(treatment === 'swap' ? 'light-swap' : 'light-surface')
       return {
-        figures: { method: treatment === 'swap' ? 'airtight IC light by an electrician' : 'surface light and patch by an electrician', materials: [{ item: fixture.item, quantity: count, unit: fixture.unit }] }, gates: [gate], assumes, unknowns,
+        figures: { method: treatment === 'swap' ? 'airtight IC light by an electrician' : 'surface light and patch by an electrician', materials: [{ item: fixture.item, quantity: count, unit: fixture.unit }] }, gates: area.filled ? [gate] : [], assumes, unknowns,
         tasks: [{ ...base, id: taskId, phase: 'clear', work: 'clearing', ownVisit: true, title: treatment === 'swap' ? 'Electrician: replace each light by an airtight IC light' : 'Electrician: replace each light by a surface light, hole patched', role: 'electrician', hot: true,
           personHours: exactly(0, 'h', 'the electrician’s own'), subcontractCents: work(lineCents, { amount: count, unitPriceCents: price }), needs: [{ item: fixture.item, quantity: count }],
           cautions: ['Licensed electrician only.', POWER], proof: 'electrician’s photo of each' }],
@@ -88,7 +88,7 @@ export const recessedLight = opening({
     const quantity = work(bead, { runIn: work(boxSeams, { lengthIn, widthIn, boardIn, heightIn, count }), beadIn })
     const top = work(boxTop, { lengthIn, widthIn, count })
     return {
-      figures: { method: 'box, lid bare', materials: [{ item: board.item, quantity: boardFt2, unit: board.unit }, { item: sealant.item, quantity, unit: sealant.unit }] }, gates: [gate], assumes, unknowns,
+      figures: { method: 'box, lid bare', materials: [{ item: board.item, quantity: boardFt2, unit: board.unit }, { item: sealant.item, quantity, unit: sealant.unit }] }, gates: area.filled ? [gate] : [], assumes, unknowns,
       paths: area.filled ? [{ areaFt2: top, rAfter: work(seriesR, { base: baseR(), fill: boxLidR() }), bareTops: count }] : [],
       tasks: [{ ...base, id: taskId, hot: true, title: `Build a box over each light not rated for contact, 3 in clear all round, ${asTape(Math.ceil(heightIn.value * 4 - 1e-9) / 4)} in high, lid left bare`,
         personHours: hours(books.rate('box-light', 0.9, 'each')), needs: [{ item: board.item, quantity: boardFt2 }, { item: sealant.item, quantity }],
