@@ -61,10 +61,24 @@ export async function buildValidators() {
 /** The committed schemas as they should be: file name and text. */
 export async function schemaFiles() {
   const { jobFormat } = await imported('src/job/schemas.ts')
-  return [{ file: 'schemas/job.schema.json', text: `${JSON.stringify(jobFormat(), undefined, 2)}\n` }]
+  const { pricesFormat, companyFormat } = await imported('src/books/formats.ts')
+  return Object.entries({ job: jobFormat(), prices: pricesFormat(), company: companyFormat() }).map(([name, format]) => ({ file: `schemas/${name}.schema.json`, text: `${JSON.stringify(format, undefined, 2)}\n` }))
 }
 
-/** Writes schemas/, which editors read. */
+/** The estimate is data that the program writes: its schema follows from its type. Other names may come beside these. */
+export async function estimateSchema() {
+  const { createGenerator } = await import('ts-json-schema-generator')
+  const schema = createGenerator({ path: join(root, 'src/estimate/output.ts'), tsconfig: join(root, 'tsconfig.json'), type: 'EstimateOut', skipTypeCheck: true, topRef: false, additionalProperties: true }).createSchema('EstimateOut')
+  return { file: 'schemas/estimate.schema.json', text: `${JSON.stringify({ $schema: schema.$schema, $id: 'lidwork-estimate-1', title: 'lidwork estimate', ...schema }, undefined, 2)}\n` }
+}
+
+/** Writes schemas/, which editors and other programs read. */
 export async function buildSchemas() {
   for (const { file, text } of await schemaFiles()) put(join(root, file), text)
+}
+
+/** The schema of the estimate takes a while: written when its type changed, by `npm run schemas`. */
+export async function buildEstimateSchema() {
+  const { file, text } = await estimateSchema()
+  put(join(root, file), text)
 }

@@ -1,7 +1,10 @@
 // The committed schemas, as they stand in schemas/.
+import company from '../../schemas/company.schema.json'
+import estimate from '../../schemas/estimate.schema.json'
 import job from '../../schemas/job.schema.json'
+import prices from '../../schemas/prices.schema.json'
 
-const schemas: Readonly<Record<string, object>> = { job }
+const schemas: Readonly<Record<string, object>> = { job, prices, company, estimate }
 
 export const schemaNames: readonly string[] = Object.keys(schemas)
 

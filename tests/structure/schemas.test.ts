@@ -1,12 +1,14 @@
 // The committed schema is the one the kinds compose, editors can use it, and the validators of the build say the same as it does.
 import { Ajv } from 'ajv'
-import { existsSync, readFileSync } from 'node:fs'
+import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { parse } from 'yaml'
 import { readsJob, validateJob } from '../../dist/validators.mjs'
 // @ts-expect-error a script of the build, without types
-import { AJV_OPTIONS } from '../../bin/validators.mjs'
+import { AJV_OPTIONS, estimateSchema, schemaFiles } from '../../bin/validators.mjs'
+import { demoCompany, demoPrices } from '../../src/books/demo.ts'
+import { companyFormat, pricesFormat } from '../../src/books/formats.ts'
 import { jobFormat, readsOf } from '../../src/job/schemas.ts'
 
 const root = join(import.meta.dirname, '../..')
@@ -46,5 +48,25 @@ describe('what keys read', () => {
     const number = { type: ['number', 'string'], 'x-unit': 'ft', 'x-reads': 'feet' }
     expect(() => readsOf({ properties: { size: number, part: { properties: { size: { type: 'string' } } } } })).toThrow('the key size reads feet in one place and as it stands in another')
     expect(() => readsOf({ properties: { size: { type: 'array', items: number }, part: { properties: { size: { ...number, 'x-reads': 'inches' } } } } })).toThrow('size')
+  })
+})
+
+describe('the other schemas', () => {
+  test('of the price book and the company file are what their fields compose, and take the embedded books', async () => {
+    for (const { file, text } of await schemaFiles() as { file: string; text: string }[]) expect(readFileSync(join(root, file), 'utf8'), `${file} is not up to date: npm run build writes it`).toBe(text)
+    for (const [format, book] of [[pricesFormat(), demoPrices], [companyFormat(), demoCompany]] as const) {
+      const ajv = new Ajv({ ...(AJV_OPTIONS as object), code: {} })
+      ajv.addVocabulary(['x-unit', 'x-reads'])
+      const validate = ajv.compile(format)
+      expect(validate(book), JSON.stringify(validate.errors)).toBe(true)
+    }
+  })
+  test('of the estimate follows its type, and takes the estimate of each example', async () => {
+    const { file, text } = await estimateSchema() as { file: string; text: string }
+    expect(readFileSync(join(root, file), 'utf8'), `${file} is not up to date: npm run schemas writes it`).toBe(text)
+    const validate = new Ajv({ strict: true, allowUnionTypes: true, allErrors: true }).compile(JSON.parse(text) as object)
+    const recorded = readdirSync(join(root, 'examples')).filter(f => f.endsWith('.estimate.json'))
+    expect(recorded.length).toBeGreaterThan(0)
+    for (const name of recorded) expect(validate(JSON.parse(readFileSync(join(root, 'examples', name), 'utf8'))), `${name}: ${JSON.stringify(validate.errors)}`).toBe(true)
   })
 })
