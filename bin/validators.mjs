@@ -9,7 +9,7 @@ import { fileURLToPath } from 'node:url'
 const root = dirname(dirname(fileURLToPath(import.meta.url)))
 
 /** Words of a schema for people and for the reader, none for a validator: without them the code is smaller. */
-const FOR_PEOPLE = ['$schema', 'title', 'description', 'examples', 'default', 'x-unit', 'x-reads']
+const FOR_PEOPLE = ['$schema', 'title', 'description', 'examples', 'default', 'x-unit', 'x-reads', 'patternErrorMessage']
 
 export const AJV_OPTIONS = { strict: true, strictRequired: false, allowUnionTypes: true, discriminator: true, allErrors: true, inlineRefs: false, messages: false, code: { source: true, esm: true } }
 

@@ -11,13 +11,18 @@ interface Limits { readonly min?: number; readonly above?: number; readonly max:
 
 const unsafe = <V>(schema: object): TUnsafe<V> => T.Unsafe<V>(schema)
 
+/** What an editor heads a field with, and says where its text is no such number. */
+const TITLES: Readonly<Record<string, string>> = { in: 'inches', ft: 'feet', each: 'how many', ft2: 'square feet', ft3: 'cubic feet', R: 'R-value', pct: 'percent', USD: 'dollars', h: 'hours', lb: 'pounds' }
+const NUMBER_HINTS: Readonly<Record<Grammar, string>> = { number: 'a number without a unit: 12, or ~12 for about 12', inches: "inches as the tape reads: 5.5, 5 1/2, 3/8, or ~5", feet: "feet as the tape reads: 14.5, 14'7, 14' 7 1/2\", or ~14" }
+
 const measured = (unit: string, as: Grammar, limits: Limits, description: string, help: Help = {}): TUnsafe<number> => unsafe<number>({
   type: ['number', 'string'],
   ...(limits.above === undefined ? { minimum: limits.min ?? 0 } : { exclusiveMinimum: limits.above }),
   maximum: limits.max,
   ...(limits.whole ? { multipleOf: 1 } : {}),
   pattern: grammar[as],
-  title: help.title ?? unit,
+  patternErrorMessage: NUMBER_HINTS[as],
+  title: help.title ?? TITLES[unit] ?? unit,
   description: `${description} [${unit}]`,
   ...(help.examples ? { examples: help.examples } : {}),
   ...(help.default === undefined ? {} : { default: help.default }),

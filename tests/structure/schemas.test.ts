@@ -19,7 +19,7 @@ describe('schemas/job.schema.json', () => {
     expect(existsSync(file) && readFileSync(file, 'utf8'), 'schemas/ is not up to date: npm run build writes it').toBe(`${JSON.stringify(jobFormat(), undefined, 2)}\n`)
   })
   const ajv = new Ajv({ ...(AJV_OPTIONS as object), code: {} })
-  ajv.addVocabulary(['x-unit', 'x-reads'])
+  ajv.addVocabulary(['x-unit', 'x-reads', 'patternErrorMessage'])
   const validate = ajv.compile(jobFormat())
   const good = parse(readFileSync(join(root, 'tests/findings/good.job.yaml'), 'utf8')) as Record<string, unknown>
   test('takes numbers as the tape reads, so that an editor does not mark them', () => {
@@ -56,7 +56,7 @@ describe('the other schemas', () => {
     for (const { file, text } of await schemaFiles() as { file: string; text: string }[]) expect(readFileSync(join(root, file), 'utf8'), `${file} is not up to date: npm run build writes it`).toBe(text)
     for (const [format, book] of [[pricesFormat(), demoPrices], [companyFormat(), demoCompany]] as const) {
       const ajv = new Ajv({ ...(AJV_OPTIONS as object), code: {} })
-      ajv.addVocabulary(['x-unit', 'x-reads'])
+      ajv.addVocabulary(['x-unit', 'x-reads', 'patternErrorMessage'])
       const validate = ajv.compile(format)
       expect(validate(book), JSON.stringify(validate.errors)).toBe(true)
     }
