@@ -23,7 +23,7 @@ function expanded(io: Io, path: string): readonly string[] {
 }
 
 const unread = (run: Run, file: string, { failure, message }: Failure): Promise<void> => failure === 'terminal'
-  ? run.fail(exit.wrongUse, `- reads what is piped in, and ${message}: lidwork estimate - < a${JOB_ENDING}`)
+  ? run.fail(exit.wrongUse, `${message} for - to read: lidwork estimate - < a${JOB_ENDING}`)
   : run.fail(exit.unreadable, `could not read ${file}: ${message}`)
 
 /** The files meant, each once, in the order given; folders are searched for job files. */

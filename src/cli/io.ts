@@ -81,16 +81,16 @@ function pour(fd: number, bytes: Uint8Array): Uint8Array {
   return rest
 }
 
-/** A terminal is Node's own stream; a file or pipe is written directly, since making the stream takes 2 ms of every start. */
+/** A terminal (or /dev/null) is Node’s own stream; a file or pipe is written directly, since making the stream takes 2 ms of every start. */
 function out(fd: 1 | 2, open: () => NodeJS.WriteStream): Out {
   let made: NodeJS.WriteStream | undefined
   // The error reaches whoever waits for the write; without a listener it would end the process first.
   const stream = (): NodeJS.WriteStream => made ??= open().on('error', () => {})
   const kind = attempt(() => fstatSync(fd))
-  const direct = !failed(kind) && (kind.isFIFO() || kind.isFile())
+  const direct = !failed(kind) && !kind.isCharacterDevice()
   return {
     get isTTY() { return !direct && stream().isTTY === true },
-    get columns() { return this.isTTY ? stream().columns : undefined },
+    get columns() { return this.isTTY ? stream().columns || undefined : undefined }, // some give 0 for not known
     async write(text) {
       const bytes = Buffer.from(text)
       const rest = direct && !made ? pour(fd, bytes) : bytes
