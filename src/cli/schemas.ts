@@ -1,10 +1,11 @@
 // The committed schemas, as they stand in schemas/.
+import check from '../../schemas/check.schema.json'
 import company from '../../schemas/company.schema.json'
 import estimate from '../../schemas/estimate.schema.json'
 import job from '../../schemas/job.schema.json'
 import prices from '../../schemas/prices.schema.json'
 
-const schemas: Readonly<Record<string, object>> = { job, prices, company, estimate }
+const schemas: Readonly<Record<string, object>> = { job, prices, company, estimate, check }
 
 export const schemaNames: readonly string[] = Object.keys(schemas)
 

@@ -1,4 +1,5 @@
 // The commands on files in memory: what reaches stdout, what reaches stderr, and the exit code.
+import { Ajv } from 'ajv'
 import { describe, expect, test } from 'vitest'
 import { parse } from 'yaml'
 import { jobSchema } from '../../src/job/job-file.ts'
@@ -128,6 +129,8 @@ describe('check', () => {
     const { code, out } = await lidwork(`check b.job.yaml ${flag}`, { files: at('b.job.yaml', BAD) })
     expect(code).toBe(1)
     const line = BAD.split('\n').findIndex(l => l.includes('opn-floor')) + 1
+    const validate = new Ajv({ strict: true }).compile(JSON.parse((await lidwork('schema check')).out) as object)
+    expect(validate(JSON.parse(out)), JSON.stringify(validate.errors)).toBe(true)
     expect(JSON.parse(out)).toMatchObject({ format: 'lidwork-check/1', files: 1, findings: [{ severity: 'error', line }] })
   })
   test('github: one command to a finding, and nothing from the file can start another', async () => {

@@ -1,5 +1,5 @@
 // The command line in memory: words in; exit code, output and messages out.
-import { readFileSync } from 'node:fs'
+import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { useColor } from '../../src/cli/run.ts'
 import { lidwork } from './test-io.ts'
@@ -45,7 +45,7 @@ describe('wrong use ends with 2, says what was meant, and prints no data', () =>
     ['estimate a --width 12', 'Write a whole number from 40 to 1000.'],
     ['check a --format sarif', 'Allowed choices are text, json, github.'],
     ['explain', "missing required argument 'file'"],
-    ['schema jbo', 'there is no schema jbo; did you mean job? The schemas: job'],
+    ['schema jbo', 'there is no schema jbo; did you mean job? The schemas: job, prices, company, estimate, check'],
     ['schema toString', 'there is no schema toString'],
     ['check -', 'nothing is piped in'],
   ])('%s', async (line, says) => {
@@ -92,9 +92,12 @@ describe('color', () => {
 })
 
 describe('schema', () => {
-  test('job is the committed file, byte for byte', async () => {
-    const { code, out, err } = await lidwork('schema job')
+  const folder = new URL('../../schemas/', import.meta.url)
+  const names = readdirSync(folder).map(f => f.replace('.schema.json', ''))
+  test.each(names)('%s is the committed file, byte for byte, and the help names it', async name => {
+    const { code, out, err } = await lidwork(`schema ${name}`)
     expect([code, err]).toEqual([0, ''])
-    expect(out).toBe(readFileSync(new URL('../../schemas/job.schema.json', import.meta.url), 'utf8'))
+    expect(out).toBe(readFileSync(new URL(`${name}.schema.json`, folder), 'utf8'))
+    expect((await lidwork('help schema')).out).toContain(name)
   })
 })
