@@ -1,20 +1,22 @@
 import * as f from '../../fields/index.ts'
-import { accessFactor, netOf, over, personHours, product, thousandsOf, times, wholePacks, blowFactor } from '../../calc/arithmetic.ts'
-import { bags, ceilingLoad, exposedJoist, joistShare, markers, removedVolume, settledPerInch, tons, topOfFill } from '../../calc/fill.ts'
-import { fieldU, finalR, joistPathR, layerR, needR, newAboveJoist, rPerInch, seriesR, shortR } from '../../calc/heat.ts'
-import { floorAdded, lineCents } from '../../calc/price.ts'
+import { accessFactor, netOf, product, thousandsOf, wholePacks } from '../../calc/arithmetic.ts'
+import { bags, ceilingLoad, exposedJoist, joistShare, markers, topOfFill } from '../../calc/fill.ts'
+import { finalR, needR, shortR } from '../../calc/heat.ts'
+import { lineCents } from '../../calc/price.ts'
 import type { BlownProduct, Books, ChartAnswer, ChartRow } from '../../books/books.ts'
 import type { Finding } from '../../findings/finding.ts'
-import { ceilingLimits, lumber, MOST_PSF_ROW } from '../../reference/ceilings.ts'
+import { lumber } from '../../reference/ceilings.ts'
 import { fills } from '../../reference/fills.ts'
-import { sourceOf } from '../../reference/table.ts'
 import { asTape } from '../../units/tape.ts'
 import { assumed, exactly, given, row, total, work, type Quantity } from '../../units/quantity.ts'
-import { COVERING, fillOf, itself, type Figures, type Found, type Gate, type Measure, type Task } from '../kind.ts'
 import { headroomFactor, hatchFactor, oldFillFactor, websFactor, type Webs } from '../access.ts'
-import { baseR, woodPerInch } from '../ceiling.ts'
+import { blowTasks } from '../blow.ts'
+import { ceilingLimit, loadGates } from '../ceiling-load.ts'
 import { eaveWork, type Eave } from '../eaves.ts'
-import { gapNow, layerSchema, named, readLayers } from '../layers.ts'
+import { fabricOf } from '../fabric.ts'
+import type { Figures, Found, Gate, Measure, Task } from '../kind.ts'
+import { layerSchema, named, readLayers } from '../layers.ts'
+import { oldFillWork } from '../old-fill.ts'
 
 const boards = ['gypsum', 'sag-resistant-gypsum', 'plaster', 'plank', 'tile'] as const
 
@@ -80,14 +82,6 @@ function check(found: Found<OpenFloor>): Finding[] {
   return out
 }
 
-function limitOf(found: Found<OpenFloor>): Quantity<'lb/ft2'> | undefined {
-  const { ceiling: { board, thicknessIn }, joists: { spacingIn } } = found.item
-  // The row for the spacing at hand, or the next wider one.
-  const rows = ceilingLimits.rows.filter(r => r.board === board && thicknessIn >= r.thicknessIn - 1e-9 && r.spacingIn >= spacingIn - 1e-9)
-  const best = rows.sort((a, b) => a.spacingIn - b.spacingIn || b.thicknessIn - a.thicknessIn)[0]
-  return best && row(best.limitPsf, 'lb/ft2', `ceiling-limits: ${board} ${asTape(best.thicknessIn)} in at ${best.spacingIn} in`, sourceOf(ceilingLimits, best), given(spacingIn, 'in', `${found.at}/joists/spacingIn`))
-}
-
 export interface AreaMeasure extends Measure {
   /** For the openings in it. */
   readonly topOfFillInitialIn: Quantity<'in'>
@@ -138,40 +132,10 @@ export function takeoff(found: Found<OpenFloor>, books: Books, around: OpenFloor
   const cap = books.start('access-cap', 3, 'factor', 'most the access factors may multiply to')
   const access = work(accessFactor, { headroom, oldFill, webs, hatch, air, cap })
   if (headroom.value * oldFill.value * webs.value * hatch.value * air.value > cap.value) findings.push({ code: 'access-over-cap', severity: 'warning', path: `${at}/headroomIn`, says: `access factors multiply to ${(headroom.value * oldFill.value * webs.value * hatch.value).toFixed(2)}`, why: `the rates end at ${cap.value}`, mend: 'price this area by the day, or open a new access' })
-  const plain = exactly(1, 'factor', 'no access factor on this work')
-  const hours = (amount: Quantity, rateId: string, starting: number, per: string, factor: Quantity<'factor'> = access) =>
-    work(personHours, { amount, rate: books.rate(rateId, starting, per), access: factor })
   const thousands = work(thousandsOf, { areaFt2: netAreaFt2 })
 
-  // Old fill
-  const prepare = (n: number, verb: string, title: string, h: Quantity<'h'>, more: Partial<Task> = {}): void => {
-    tasks.push({ id: `${verb}-${id}-${n}`, title, phase: 'prepare', work: 'old-fill', touches: [id], serves: fillOf(id), role: 'crew', personHours: h, needs: [],
-      cautions: ['Respirator, gloves, long sleeves.', 'Step on framing only.'], proof: 'photo', ...more })
-  }
-  let otherCents: Quantity<'cents'> | undefined
-  layers.forEach((l, i) => {
-    const batt = books.fill(l.item.fill).form === 'batt'
-    const name = fills.rows.find(r => r.fill === l.item.fill)!.title
-    if (l.item.action === 'refit') prepare(i + 1, 'refit', `Straighten and refit the ${name}`, hours(thousands, 'refit-batts', 5.3, '1000 ft2'))
-    if (l.item.action === 'move') prepare(i + 1, 'move', `Roll aside and lay back the ${name}`, hours(thousands, 'move-batts', 4, '1000 ft2'), { serves: itself })
-    if (l.item.action === 'remove') {
-      const volume = work(removedVolume, { areaFt2: netAreaFt2, depthIn: l.depthIn })
-      const bag = books.product(batt ? 'debris-bag' : 'vacuum-bag')
-      const bagCount = work(wholePacks, { needed: volume, wastePct: zero('pct', 'bags are counted, not wasted'), pack: books.start(batt ? 'debris-bag-ft3' : 'vacuum-bag-ft3', batt ? 4 : 75, 'ft3', batt ? 'batts in one bag' : 'loose fill in one vacuum bag') })
-      const inches = work(over, { amount: l.depthIn, free: exactly(6, 'in', 'the rate for vacuuming covers the first 6 in') })
-      const rateNow = batt ? books.rate('pull-batts', 7, '1000 ft2') : books.rate('vacuum', 12, '1000 ft2')
-      const pull = work(personHours, { amount: thousands, rate: rateNow, access })
-      const extra = batt || inches.value === 0 ? undefined : hours(work(times, { amount: thousands, count: inches }), 'vacuum-inch', 1, '1000 ft2 and inch over 6')
-      const handle = hours(bagCount, 'debris-bag', 0.06, 'bag')
-      prepare(i + 1, 'remove', `Remove the ${name} and bag it`, total('h', { pull, ...(extra ? { extra } : {}), handle }), {
-        needs: [{ item: bag.item, quantity: bagCount }], proof: 'bag count, dump ticket',
-        cautions: ['Pebble-like, gray-brown or silver-gold fill: stop, leave, close the hatch; it may hold asbestos.', 'Droppings: do not stir; stop and report.', 'Respirator, gloves, long sleeves.', 'Step on framing only.'] })
-      const fee = work(lineCents, { amount: work(tons, { areaFt2: netAreaFt2, weightPsf: l.psf }), unitPriceCents: books.company.dumpCentsPerTon })
-      const charged = total('cents', { fee, toMinimum: work(floorAdded, { priceCents: fee, minimumCents: books.company.dumpMinimumCents }) })
-      otherCents = otherCents ? total('cents', { before: otherCents, [`layer${i + 1}`]: charged }) : charged
-    }
-  })
-
+  const oldFillDone = oldFillWork({ id, layers, netAreaFt2, thousands, access }, books)
+  tasks.push(...oldFillDone.tasks)
   if (around.eavesUnknown) unknowns.push(`Baffles, wind blocks and eave work of ${id}: no eaves in the survey.`)
 
   // Target and row
@@ -198,63 +162,20 @@ export function takeoff(found: Found<OpenFloor>, books: Books, around: OpenFloor
   const topInitial = rowOf ? work(topOfFill, { keptIn, depthIn: rowOf.initialDepthIn }) : keptIn
   const topSettled = rowOf ? work(topOfFill, { keptIn, depthIn: rowOf.settledDepthIn }) : keptIn
   const bagCount = rowOf && bagsFor(rowOf)
-  const limit = limitOf(found)
+  const limit = ceilingLimit(found)
 
-  // Heat paths: cavity with its gaps, joists, and the strip along the eaves
-  const base = baseR()
-  const keptPerInch = keptIn.value === 0 ? exactly(0, 'R/in', 'no fill stays') : work(rPerInch, { r: existingR, depthIn: keptIn })
-  const newPerInch = rowOf ? work(settledPerInch, { chartR: rowOf.r, settledDepthIn: rowOf.settledDepthIn }) : exactly(0, 'R/in', 'nothing is blown')
-  const before = { r: layers.length === 0 ? zero('R', 'bare floor') : total('R', named(layers.map(l => l.r), i => `layer${i + 1}`)), depth: oldDepth,
-    gaps: layers.map(l => gapNow(l)).sort((a, b) => b.value - a.value)[0] ?? zero('fraction', 'bare floor') }
-  const beforePerInch = before.depth.value === 0 ? exactly(0, 'R/in', 'bare floor') : work(rPerInch, { r: before.r, depthIn: before.depth })
-  const aboveJoist = (depth: Quantity<'in'>) => work(exposedJoist, { joistIn: depth, keptIn: joistIn })
-  const uFieldBefore = work(fieldU, { framing: framingShare, gaps: before.gaps, cavityR: work(seriesR, { base, fill: before.r }), gapR: work(seriesR, { base, fill: zero('R', 'open gap') }),
-    joistR: work(joistPathR, { base, joistIn, woodPerInch: woodPerInch(), keptAboveIn: aboveJoist(before.depth), keptPerInch: beforePerInch, newAboveIn: zero('in', 'nothing blown yet'), newPerInch: exactly(0, 'R/in', 'nothing blown yet') }) })
-  const filledR = rowOf ? total('R', { existing: existingR, chart: rowOf.r }) : existingR
-  const newAbove = rowOf ? work(newAboveJoist, { topIn: topSettled, joistIn, keptIn }) : zero('in', 'nothing is blown')
-  const gapFill = rowOf ? total('R', { filled: work(layerR, { depthIn: keptIn, perInch: newPerInch, squeezed: zero('fraction', 'loose fill') }), chart: rowOf.r }) : zero('R', 'open gap')
-  const uFieldAfter = work(fieldU, { framing: framingShare, gaps, cavityR: work(seriesR, { base, fill: filledR }), gapR: work(seriesR, { base, fill: gapFill }),
-    joistR: work(joistPathR, { base, joistIn, woodPerInch: woodPerInch(), keptAboveIn: aboveJoist(keptIn), keptPerInch, newAboveIn: newAbove, newPerInch }) })
-
-  const eaves = eaveWork(found, around.eaves, books, { netAreaFt2, topInitial, headroom, base, rowOf, keptIn, keptPerInch, topSettled, newPerInch, beforeDepth: before.depth, beforePerInch })
+  const { base, uFieldBefore, uFieldAfter, ...perInch } = fabricOf({ layers, oldDepth, existingR, keptIn, gaps, joistIn, framingShare, topSettled, rowOf })
+  const eaves = eaveWork(found, around.eaves, books, { netAreaFt2, topInitial, headroom, base, rowOf, keptIn, topSettled, beforeDepth: oldDepth, ...perInch })
   tasks.push(...eaves.tasks)
 
-  if (rowOf && chosen && bagCount) {
-    const machine = books.company.machine
-    const bagRate = chosen.fill === 'cellulose'
-      ? books.rate(`bag-cellulose-${machine}`, machine === 'truck' ? 0.03 : 0.085, 'bag') : books.rate(`bag-glass-${machine}`, machine === 'truck' ? 0.055 : 0.11, 'bag')
-    const markerCount = work(markers, { areaFt2: netAreaFt2 })
-    const top = asTape(Math.ceil(topInitial.value * 4 - 1e-9) / 4)
-    tasks.push({
-      id: `markers-${id}`, title: `Set depth markers at ${top} in facing the hatch, and the card`, count: markerCount.value, phase: 'contain', work: 'marker', touches: [id], serves: fillOf(id), role: 'helper',
-      personHours: total('h', { markers: hours(markerCount, 'depth-marker', 0.03, 'each'), card: hours(exactly(1, 'each', 'one card to an area'), 'depth-card', 0.1, 'each') }),
-      needs: [{ item: books.product('depth-marker').item, quantity: markerCount }], cautions: ['Step on framing only.'], proof: 'photo toward the hatch',
-    }, {
-      id: `blow-${id}`, title: `Blow the open floor, far end to hatch, to ${top} in at the markers`, phase: 'insulate', work: 'blow', touches: [id], buries: [id], serves: fillOf(id), role: 'hose',
-      personHours: work(personHours, { amount: bagCount, rate: bagRate, access: work(blowFactor, { headroom }) }),
-      needs: [{ item: chosen.item, quantity: bagCount }], cautions: ['Respirator and eye cover.', 'Step on framing only.', 'Heat: water, breaks, a partner.', 'Two-way signal with the feeder.'], proof: 'bag tally, photo of each marker',
-    }, {
-      id: `level-${id}`, title: 'Level, probe, top up', phase: 'insulate', work: 'level', touches: [id], serves: fillOf(id), role: 'hose',
-      personHours: hours(thousands, 'level', 0.45, '1000 ft2', plain), needs: [], cautions: ['Respirator.', 'Step on framing only.'], proof: 'depth grid',
-    })
-  }
+  if (chosen && bagCount) tasks.push(...blowTasks({ id, chosen, bagCount, netAreaFt2, thousands, topInitial, headroom, access }, books))
 
-  // Ceiling load
   const load = rowOf && loadFor(rowOf)
-  const { condition, board } = item.ceiling
-  const loadStop = (state: 'stop' | 'hold', code: string, why: string, clearedBy: string, kind: string): Gate => ({
-    code, state, why, where: `${id}, ceiling`, in: id, path: `${at}/ceiling`, stops: { phases: COVERING, places: [id] }, clearedBy, clearable: [{ kind }],
-    ...(state === 'hold' ? { clearedByTask: `inspect-ceiling-${id}`, condition: `The price holds only if the ceiling of ${id} is looked at and found sound before work starts.` } : {}),
-  })
   if (load) {
-    if (condition !== 'sound') gates.push(loadStop('stop', 'ceiling-sagging', `the ceiling is ${condition}: it may not carry more`, 'a contractor’s repair, or the old fill removed and the ceiling fastened', 'ceiling-repair'))
-    else if (load.value > MOST_PSF_ROW.limitPsf + 1e-9) gates.push(loadStop('stop', 'ceiling-overloaded', `${load.value.toFixed(2)} psf is over ${MOST_PSF_ROW.limitPsf}, the most any listed ceiling carries`, 'a lighter product, less R, old fill out, or an engineer', 'engineer-letter'))
-    else if (!limit) gates.push(loadStop('hold', 'ceiling-no-limit', `no published limit for ${board} ${asTape(item.ceiling.thicknessIn)} in`, 'a recorded look from below and the owner’s initials', 'ceiling-look'))
-    else if (load.value > limit.value + 1e-9) gates.push(loadStop('hold', 'ceiling-over-limit', `${load.value.toFixed(2)} psf is over the ${limit.value} psf of this board at ${item.joists.spacingIn} in`, 'a recorded look: fastened tight, no sag, no water texture, no leak; and the owner’s initials', 'ceiling-look'))
+    const over = loadGates(found, load, limit, books)
+    gates.push(...over.gates)
+    tasks.push(...over.tasks)
   }
-  if (gates.some(g => g.clearedByTask)) tasks.push({
-    id: `inspect-ceiling-${id}`, title: 'Look at the ceiling from below: fastening, sag, water marks; owner initials', phase: 'clear', work: 'clearing', touches: [id], serves: fillOf(id), role: 'lead',
-    personHours: hours(exactly(1, 'each', 'one look to an area'), 'look-at-hazard', 0.25, 'each', plain), needs: [], cautions: ['Look from the rooms; do not load the ceiling.'], proof: 'photo, initials', ownVisit: true })
 
   const neighborRows = answer?.is === 'row' ? [answer.below, answer.above].flatMap(r => {
     if (!r || !chosen) return []
@@ -273,7 +194,7 @@ export function takeoff(found: Found<OpenFloor>, books: Books, around: OpenFloor
       ...(rowOf ? { markers: work(markers, { areaFt2: netAreaFt2 }) } : {}),
       ...(neighborRows.length > 0 ? { neighborRows } : {}),
     },
-    tasks, gates, findings, assumes, unknowns, ...(otherCents ? { otherCents } : {}),
+    tasks, gates, findings, assumes, unknowns, ...(oldFillDone.otherCents ? { otherCents: oldFillDone.otherCents } : {}),
     topOfFillInitialIn: topInitial, access, need, filled: rowOf !== undefined,
     fabric: { netAreaFt2, base, uFieldBefore, uFieldAfter, ...(eaves.strip ? { strip: eaves.strip } : {}) },
     eaves: eaves.sides, windBlocks: eaves.windBlocks, fillFigures: FILL_FIGURES,
