@@ -1,0 +1,124 @@
+// One thing of a house is changed: what must not get better, less or dearer by it, and what must not change at all.
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { demoCompany, demoPrices } from '../../src/books/demo.ts'
+import { shelf } from '../../src/books/open.ts'
+import { takeoff } from '../../src/estimate/takeoff.ts'
+import type { JobFile } from '../../src/job/job-file.ts'
+import { booksFor, fewer, jobFile, make, run, sound, VERDICTS } from './job.ts'
+
+const worse = (v: string): number => VERDICTS.indexOf(v as never)
+
+test('with any one paper taken away the verdict is never better', () => {
+  fc.assert(fc.property(jobFile, data => {
+    const { json, made } = make(data)
+    if (!sound({ data, json, made })) return
+    data.clearances?.forEach((_, i) => {
+      const less = make({ ...data, clearances: data.clearances!.filter((_, n) => n !== i) })
+      expect(worse(less.json.verdict), `${json.verdict} with ${data.clearances![i]!.gate}, ${less.json.verdict} without`).toBeGreaterThanOrEqual(worse(json.verdict))
+      if (less.json.verdict === 'stop') expect(less.json.price.totalCents).toBeUndefined()
+    })
+  }), run)
+})
+
+test('a paper for every gate that takes one leaves no stop and no hold but those that only the file can close', () => {
+  fc.assert(fc.property(jobFile, data => {
+    const { json, made } = make(data)
+    if (!sound({ data, json, made }) || json.gates.some(g => g.open && made.out.gates.find(x => x.id === g.id)!.clearable?.length)) return
+    const open = json.gates.filter(g => g.open && g.state !== 'note' && g.state !== 'mend').map(g => g.code)
+    for (const code of open) expect(code).toBe('appliances-not-listed')
+    if (open.length === 0) expect(json.gates.every(g => !g.open || g.state === 'note' || g.state === 'mend')).toBe(true)
+    if (open.length === 0 && !data.openings.some(o => o.decline)) expect(['go', 'conditional']).toContain(json.verdict)
+  }), run)
+})
+
+describe('quantities', () => {
+  const bagsOf = (data: JobFile): Map<string, number> => new Map(takeoff(data, booksFor(data)).areas.map(a => [a.id, (a.measure.figures.bags as { value: number } | undefined)?.value ?? 0]))
+
+  test('a larger rectangle never needs fewer bags', () => {
+    fc.assert(fc.property(jobFile, fc.nat(2), fc.nat(2), fc.nat(1), fc.constantFrom(0.25, 1, 7), (data, a, r, side, more) => {
+      const area = data.areas[a % data.areas.length]!, n = r % area.rectanglesFt.length
+      const larger = { ...area, rectanglesFt: area.rectanglesFt.map((s, i) => (i === n ? (side === 0 ? [s[0] + more, s[1]] as const : [s[0], s[1] + more] as const) : s)) }
+      const before = bagsOf(data), after = bagsOf({ ...data, areas: data.areas.map(x => (x === area ? larger : x)) })
+      for (const [id, bags] of before) expect(after.get(id)!, id).toBeGreaterThanOrEqual(bags)
+    }), run)
+  })
+
+  test('more existing R never gives a higher row of the chart', () => {
+    fc.assert(fc.property(jobFile, fc.constantFrom(0.25, 1, 2.75), (data, more) => {
+      const rows = (d: JobFile) => new Map(takeoff(d, booksFor(d)).areas.map(a => {
+        const answer = a.measure.chart?.answer
+        return [a.id, { r: (a.measure.figures.existingR as { value: number }).value, row: answer === undefined || answer.is === 'leave' ? 0 : answer.is === 'beyond' ? Infinity : answer.row.chartR }]
+      }))
+      const deeper = data.areas.map(a => ({ ...a, existing: a.existing.map(l => ({ ...l, depthIn: l.depthIn.map(d => d + more) })) }))
+      const before = rows(data), after = rows({ ...data, areas: deeper })
+      for (const [id, { r, row }] of before) {
+        const then = after.get(id)
+        if (!then) continue // deeper than a formula takes
+        expect(then.r, id).toBeGreaterThanOrEqual(r - 1e-9)
+        expect(then.row, id).toBeLessThanOrEqual(row)
+      }
+    }), run)
+  })
+
+  test('what is blown reaches the target, and the next row down would not', () => {
+    fc.assert(fc.property(jobFile, data => {
+      for (const a of takeoff(data, booksFor(data)).areas) {
+        const answer = a.measure.chart?.answer
+        if (answer?.is !== 'row') continue
+        expect(answer.row.chartR, a.id).toBeGreaterThanOrEqual(a.measure.need.value)
+        if (answer.below) expect(answer.below.chartR, a.id).toBeLessThan(a.measure.need.value)
+      }
+    }), run)
+  })
+})
+
+describe('prices', () => {
+  const items = [...demoPrices.products.map(p => p.item), ...demoPrices.blown.map(p => p.item)]
+  const dearer = (item: string, by: number) => shelf({ ...demoPrices, products: demoPrices.products.map(p => (p.item === item ? { ...p, price: Math.round(p.price * by * 100) / 100 } : p)), blown: demoPrices.blown.map(p => (p.item === item ? { ...p, price: Math.round(p.price * by * 100) / 100 } : p)) }, demoCompany)
+  test('a dearer product never lowers the price', () => {
+    fc.assert(fc.property(jobFile, fc.constantFrom(...items), fc.constantFrom(1.01, 1.3, 4), (data, item, by) => {
+      const now = make(data).json.price, then = make(data, dearer(item, by)).json.price
+      if (now.totalCents === undefined) { expect(then.totalCents).toBeUndefined(); return }
+      expect(then.totalCents!).toBeGreaterThanOrEqual(now.totalCents)
+      expect(then.materialsCents!).toBeGreaterThanOrEqual(now.materialsCents!)
+      expect(then.laborCents).toBe(now.laborCents)
+    }), fewer)
+  })
+
+  test('a higher margin never lowers the price', () => {
+    fc.assert(fc.property(jobFile, fc.integer({ min: 0, max: 60 }), fc.integer({ min: 0, max: 30 }), (data, marginPct, more) => {
+      const at = (pct: number) => make({ ...data, choices: { ...data.choices, marginPct: pct } }).json.price
+      const now = at(marginPct), then = at(marginPct + more)
+      if (now.totalCents !== undefined) expect(then.totalCents!).toBeGreaterThanOrEqual(now.totalCents)
+      expect(then.directCents).toBe(now.directCents)
+    }), fewer)
+  })
+})
+
+/** Keys in another order, values the same. */
+const keysTurned = (v: unknown): unknown => Array.isArray(v) ? v.map(keysTurned)
+  : typeof v === 'object' && v !== null ? Object.fromEntries(Object.entries(v).reverse().map(([k, x]) => [k, keysTurned(x)])) : v
+const hatches = (data: JobFile): number[] => data.openings.flatMap(o => (o.kind === 'hatch' ? [o.sizeIn[0] * o.sizeIn[1]] : []))
+
+describe('order that says nothing', () => {
+  test('of keys: the whole output is the same', () => {
+    fc.assert(fc.property(jobFile, data => { expect(make(keysTurned(data) as JobFile).json).toEqual(make(data).json) }), fewer)
+  })
+
+  test('of openings, appliances, eaves and papers: price and hours are the same', () => {
+    fc.assert(fc.property(jobFile.chain(data => fc.record({
+      data: fc.constant(data), openings: fc.shuffledSubarray(data.openings, { minLength: data.openings.length }),
+      appliances: fc.shuffledSubarray(data.appliances ?? [], { minLength: data.appliances?.length ?? 0 }), eaves: fc.shuffledSubarray(data.eaves ?? [], { minLength: data.eaves?.length ?? 0 }),
+      clearances: fc.shuffledSubarray(data.clearances ?? [], { minLength: data.clearances?.length ?? 0 }),
+    })), ({ data, openings, appliances, eaves, clearances }) => {
+      if (new Set(hatches(data)).size < hatches(data).length) return // two hatches of one area: which is the largest is told by the file
+      const other = make({ ...data, openings, ...(data.appliances ? { appliances } : {}), ...(data.eaves ? { eaves } : {}), ...(data.clearances ? { clearances } : {}) }).json, json = make(data).json
+      const { excludes: _, ...price } = json.price, { excludes: __, ...then } = other.price
+      expect(then).toEqual(price)
+      expect(other.labor).toEqual(json.labor)
+      expect(other.verdict).toBe(json.verdict)
+      expect(other.materials.map(m => [m.item, m.charged, m.totalCents])).toEqual(json.materials.map(m => [m.item, m.charged, m.totalCents]))
+    }), fewer)
+  })
+})
