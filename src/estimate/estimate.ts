@@ -116,7 +116,7 @@ function areaOut(a: Taken['areas'][number], taken: Taken, stands: Standing) {
     const n = bare.flatMap(o => o.measure.paths ?? []).reduce((sum, p) => sum + (p.bareTops?.value ?? 0), 0)
     const cost = avg.withoutBareTops.value - avg.averageR.value
     findings.push({ code: 'bare-box-tops', severity: 'note', path: bare[0]!.found.at, says: `${n} bare box ${n === 1 ? 'top costs' : 'tops cost'} R ${cost.toFixed(1)} of ${avg.withoutBareTops.value.toFixed(1)}`,
-      why: 'nothing may lie on the box over a light that is not rated for contact', mend: 'treatment: swap (an airtight IC light by an electrician) gives it back' })
+      why: 'nothing may lie on the box over a light that is not rated for contact', mend: 'an airtight IC light put in by an electrician gives it back: write treatment: swap' })
   }
   return { findings, out: { ...shown, stoppedBy } }
 }
@@ -158,7 +158,7 @@ function excluded(gates: readonly NamedGate[], stands: Standing, unknowns: reado
 function shortLastDay(days: Quantity<'day'>): Finding[] {
   const last = days.value - Math.floor(days.value + 1e-9)
   return days.value > 1 && last > 1e-9 && last < 1 / 4
-    ? [{ code: 'short-last-day', severity: 'note', path: '/job', says: `the last day holds ${last.toFixed(2)} of a day`, why: 'set-up and travel cost as much as on a full one', mend: 'a third person or a longer day' }] : []
+    ? [{ code: 'short-last-day', severity: 'note', path: '/job', says: `the last day holds ${last.toFixed(2)} of a day`, why: 'a started day costs its set-up and travel all the same', mend: 'a third person or a longer day' }] : []
 }
 
 /** Every starting value and assumption that a figure of the output leads back to: one entry for each id. */
