@@ -1,7 +1,6 @@
 // The format of a company file: what a company pays, charges and decides. What it leaves out keeps its starting value, listed as an assumption.
 import * as f from '../fields/index.ts'
-
-export const COMPANY_FORMAT = 'lidwork-company/1'
+import { COMPANY_FORMAT } from './format-names.ts'
 
 const pct = (description: string, max = 100) => f.number('pct', { min: 0, max }, description)
 const usd = (description: string) => f.number('USD', { min: 0, max: 1000000 }, description)

@@ -1,6 +1,7 @@
 // The embedded books: invented products, prices and company. Every output made with them says so.
-import { COMPANY_FORMAT, type CompanyFile } from './company-file.ts'
-import { PRICES_FORMAT, type ChartLine, type PriceBook } from './price-book.ts'
+import type { CompanyFile } from './company-file.ts'
+import { COMPANY_FORMAT, PRICES_FORMAT } from './format-names.ts'
+import type { ChartLine, PriceBook } from './price-book.ts'
 
 const line = ([r, settledIn, blownIn, weightPsf, coverageFt2, bagsPer1000Ft2]: readonly [number, number, number, number, number, number]): ChartLine =>
   ({ r, settledIn, blownIn, weightPsf, coverageFt2, bagsPer1000Ft2 })

@@ -1,7 +1,6 @@
 // The format of a price book: products by role, and blown products with the chart from their label.
 import * as f from '../fields/index.ts'
-
-export const PRICES_FORMAT = 'lidwork-prices/1'
+import { PRICES_FORMAT } from './format-names.ts'
 
 /** What a product may be for. A kind asks for a role; the price book says what fills it. */
 export const roleNames = ['seam-sealant', 'hot-sealant', 'gap-foam', 'light-cover-ic', 'light-ic-airtight', 'box-board', 'rigid-cover', 'support', 'sheet-metal', 'rigid-dam', 'depth-marker',

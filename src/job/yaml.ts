@@ -84,9 +84,8 @@ const MOST_OPEN = 200
 /** Where brackets are open beyond all sense, also in texts: the parser would need all memory for them. */
 function unclosed(source: string): number | undefined {
   let open = 0
-  for (let i = 0; i < source.length; i++) {
-    const c = source.charCodeAt(i)
-    if (c === 0x5b || c === 0x7b) { if (++open > MOST_OPEN) return i } else if ((c === 0x5d || c === 0x7d) && open > 0) open--
+  for (const { 0: bracket, index } of source.matchAll(/[[\]{}]/g)) {
+    if (bracket === '[' || bracket === '{') { if (++open > MOST_OPEN) return index } else if (open > 0) open--
   }
   return undefined
 }
