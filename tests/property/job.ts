@@ -51,7 +51,7 @@ const layer: fc.Arbitrary<Layer> = fc.constantFrom(...fills.rows.filter(r => r.f
 }))
 
 /** What lies on a removed layer is removed too. */
-const layers = fc.array(layer, { maxLength: 3 }).map(list => list.map((l, i): Layer => list.slice(0, i).some(b => b.action === 'remove') && l.action !== 'move' ? { ...l, action: 'remove' } : l))
+const layers = fc.array(layer, { maxLength: 3 }).map(list => list.map((l, i): Layer => list.slice(0, i).some(b => b.action === 'remove') ? { ...l, action: 'remove' } : l))
 
 const areaOf = (id: string): fc.Arbitrary<Area> => fc.record({
   rectanglesFt: fc.array(pair(6, 60), { minLength: 1, maxLength: 3 }), left: sometimes(fc.integer({ min: 1, max: 8 }), 4),

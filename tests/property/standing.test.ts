@@ -33,7 +33,10 @@ const gates: fc.Arbitrary<NamedGate[]> = fc.array(gate, { maxLength: 4 }).map(li
 })))
 const declines: fc.Arbitrary<Declined[]> = fc.subarray(OPENINGS, { maxLength: 2 }).chain(ids => fc.tuple(...ids.map(id => fc.constantFrom(...PLACES).map(area => ({ id, area, where: 'there' })))))
 
-const meets = (g: NamedGate, t: Task): boolean => g.stops.phases.includes(t.phase) && (g.stops.places.length === 0 || t.touches === 'house' || t.touches.some(p => g.stops.places.includes(p)))
+/** Work in a place of the gate, or any work where the gate is of the whole attic. */
+const meets = (g: NamedGate, t: Task): boolean => g.stops.phases.includes(t.phase) && (g.stops.places.length === 0 || (t.touches !== 'house' && t.touches.some(p => g.stops.places.includes(p))))
+/** The same, work of the whole visit included. */
+const mayMeet = (g: NamedGate, t: Task): boolean => meets(g, t) || (g.stops.phases.includes(t.phase) && t.touches === 'house')
 const served = (t: Task, open: readonly Task[]): boolean => {
   const { serves } = t
   if (serves.is === 'itself') return true
@@ -95,7 +98,7 @@ describe('standing, on tasks and gates made at random', () => {
     always((tasks, gates, declined) => {
       const { open, stopped, lostMends } = standing(tasks, gates, declined)
       for (const { task: t } of stopped) {
-        const cause = gates.some(g => g.open && (g.state === 'stop' || lostMends.includes(g.id)) && meets(g, t)) || declined.some(d => d.id === t.closes || t.buries?.includes(d.area))
+        const cause = gates.some(g => g.open && (g.state === 'stop' || lostMends.includes(g.id)) && mayMeet(g, t)) || declined.some(d => d.id === t.closes || t.buries?.includes(d.area))
           || stopped.some(s => s.task !== t && t.buries?.some(p => s.task.touches === 'house' || s.task.touches.includes(p))) || !served(t, open)
         expect(cause, t.id).toBe(true)
       }
