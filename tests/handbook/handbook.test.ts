@@ -1,0 +1,103 @@
+// Every formula of the core against figures from outside it, and a table of what each one rests on.
+import { readdirSync } from 'node:fs'
+import { join } from 'node:path'
+import { afterAll, describe, expect, test } from 'vitest'
+import { chartFormulas } from '../../src/books/chart.ts'
+import { OutOfRange, given, total, work, type Formula, type Unit } from '../../src/units/quantity.ts'
+import { obtained, type Case } from './case.ts'
+import { unpublished } from './unpublished.ts'
+
+const isFormula = (v: unknown): v is Formula => typeof v === 'object' && v !== null && 'says' in v && 'fn' in v && 'args' in v
+const modules = async (folder: string): Promise<Record<string, unknown>[]> =>
+  Promise.all(readdirSync(folder).filter(f => f.endsWith('.ts')).sort().map(f => import(join(folder, f)) as Promise<Record<string, unknown>>))
+
+const summed = total('each', [given(1, 'each', '')]).from
+const formulas: Formula[] = [
+  ...(await modules(join(import.meta.dirname, '../../src/calc'))).flatMap(m => Object.values(m).filter(isFormula)),
+  ...Object.values(chartFormulas), ...(summed.is === 'worked' ? [summed.by] : []),
+]
+const byId = new Map(formulas.map(f => [f.id, f]))
+const cases = (await modules(join(import.meta.dirname, 'cases'))).flatMap(m => m.default as Case[])
+
+/** The list formulas name no arguments: their inputs are the list. */
+const apply = (f: Formula, inputs: Case['inputs']): number => Object.keys(f.args).length === 0 ? f.fn(inputs)
+  : work(f, Object.fromEntries(Object.entries(inputs).map(([name, x]) => [name, given(x, unitOf(f, name), `/handbook/${name}`)])) as never).value
+const unitOf = (f: Formula, name: string): Unit => { const unit = f.args[name]?.[0] as Unit | 'any'; return unit === 'any' ? 'each' : unit }
+
+describe('published and independent cases', () => {
+  test.each(cases.map(c => [`${c.formula}: ${c.id}`, c] as const))('%s', (_, c) => {
+    const f = byId.get(c.formula)
+    expect(f, `no formula ${c.formula}`).toBeDefined()
+    if (Object.keys(f!.args).length > 0) expect(Object.keys(c.inputs).sort()).toEqual(Object.keys(f!.args).sort())
+    const made = apply(f!, c.inputs)
+    expect(Math.abs(made - c.expected), `${made}, and ${c.source} has ${c.expected} ± ${c.tolerance} (${c.toleranceWhy})`).toBeLessThanOrEqual(c.tolerance)
+  })
+})
+
+describe('the case data', () => {
+  test('names a source, how it was obtained, and why the tolerance', () => {
+    for (const c of cases) {
+      expect(obtained, c.id).toContain(c.obtained)
+      for (const text of [c.id, c.source, c.toleranceWhy]) expect(text, JSON.stringify(c)).toMatch(/\S{3}|\d/)
+      expect(Number.isFinite(c.expected) && c.tolerance >= 0, c.id).toBe(true)
+      // A tolerance that lets half of the figure go proves nothing.
+      if (c.expected !== 0) expect(c.tolerance / Math.abs(c.expected), `${c.formula}: ${c.id}`).toBeLessThan(0.06)
+    }
+  })
+  test('writes hand arithmetic out', () => {
+    for (const c of cases.filter(x => x.obtained === 'hand arithmetic')) expect(c.note ?? '', `${c.formula}: ${c.id}`).toMatch(/=|at most|not below/)
+  })
+  test('holds no case twice', () => {
+    const ids = cases.map(c => `${c.formula}: ${c.id} ${JSON.stringify(c.inputs)}`)
+    expect(new Set(ids).size).toBe(ids.length)
+  })
+  test('formula ids are one each', () => expect(byId.size).toBe(formulas.length))
+})
+
+const published = (c: Case): boolean => c.obtained.startsWith('published')
+
+/** Of one table at most five cases count. */
+const counted = (() => {
+  const seen = new Map<string, number>()
+  return cases.filter(c => {
+    if (c.table === undefined || c.obtained === 'hand arithmetic') return true
+    const n = (seen.get(c.table) ?? 0) + 1
+    seen.set(c.table, n)
+    return n <= 5
+  })
+})()
+
+describe('every formula has a published case, or says that none was found and what was done instead', () => {
+  test.each(formulas.map(f => [f.id] as const))('%s', id => {
+    const own = counted.filter(c => c.formula === id)
+    expect(own.length, `${id} has no case that counts`).toBeGreaterThan(0)
+    if (own.some(published)) expect(unpublished[id], `${id} has a published case: its line in unpublished.ts is stale`).toBeUndefined()
+    else expect(unpublished[id], `${id} has no published case; say so in unpublished.ts, with the other check`).toMatch(/^no published case (found|seen)/)
+  })
+  test('says it of no formula that is gone', () => expect(Object.keys(unpublished).filter(id => !byId.has(id))).toEqual([]))
+})
+
+describe('a formula refuses what is outside its range', () => {
+  test.each(formulas.filter(f => Object.keys(f.args).length > 0).map(f => [f.id, f] as const))('%s', (id, f) => {
+    const valid = cases.find(c => c.formula === id)!
+    for (const [name, [, min, max]] of Object.entries(f.args) as [string, readonly [string, number, number]][]) {
+      for (const outside of [NaN, min - 1, max * 2 + 1]) expect(() => apply(f, { ...valid.inputs, [name]: outside }), `${name} = ${outside}`).toThrow(OutOfRange)
+    }
+  })
+})
+
+afterAll(() => {
+  const rows = formulas.flatMap(f => {
+    const own = counted.filter(c => c.formula === f.id)
+    const groups = new Map<string, number>()
+    for (const c of own) { const key = `${c.obtained}|${c.source}`; groups.set(key, (groups.get(key) ?? 0) + 1) }
+    return [...groups].map(([key, n]) => [f.id, ...key.split('|'), String(n)])
+  })
+  const of = (how: Case['obtained']): number => formulas.filter(f => counted.some(c => c.formula === f.id && c.obtained === how)).length
+  console.log([
+    'formula               how obtained               cases  source',
+    ...rows.map(([id, how, source, n]) => `${id!.padEnd(22)}${how!.padEnd(27)}${n!.padStart(5)}  ${source!.slice(0, 110)}`),
+    `${formulas.length} formulas, ${cases.length} cases, ${counted.length} counted (five at most of one table). Formulas with a published case: ${formulas.filter(f => counted.some(c => c.formula === f.id && published(c))).length}; `
+      + `by how obtained: ${obtained.map(o => `${o} ${of(o)}`).join(', ')}.`,
+  ].join('\n'))
+})

@@ -1,0 +1,42 @@
+// Formulas for which no published case was found, and what stands in its place. A published case makes its line here an error.
+const GEOMETRY = 'no published case found; geometry, by hand and as an identity'
+const ARITHMETIC = 'no published case found; hand arithmetic'
+const APART = 'no published case found; worked out apart from the program'
+
+export const unpublished: Readonly<Record<string, string>> = {
+  'r-short': 'no published case found, only the rule (DOE insulation fact sheet: needed R = recommended − existing); hand arithmetic',
+  'r-needed': 'no published case found, only the rule (16 CFR 460.11: whole R); hand arithmetic',
+  'r-final': ARITHMETIC,
+  'r-series': 'no published case found; published layers of ASHRAE 90.1 A2.4 added by hand',
+  'r-joist-path': `${APART}; joined with the cavity in the published U of ASHRAE 90.1 A2.4 (u-field)`,
+  'new-above-joist': GEOMETRY,
+  'ua-path': ARITHMETIC,
+  'r-average': APART,
+  'eave-depth': GEOMETRY,
+  'strip-width': GEOMETRY,
+  'most-strip': GEOMETRY,
+  'strip-area': GEOMETRY,
+  'u-strip': `${APART}: numerical integration of 1/R in taper.test.ts, figures of the closed form`,
+  'framing-share': ARITHMETIC,
+  'joist-exposed': ARITHMETIC,
+  'ceiling-load': ARITHMETIC,
+  'top-of-fill': ARITHMETIC,
+  'blown-from-settled': `${APART}; identity: the mass stays`,
+  'markers': 'no published case found, only the rule (IECC R303.1.1.1); counted apart from the program',
+  'bays': ARITHMETIC,
+  'baffle-length': `${APART}; identity: the far end stands at the height asked for`,
+  'baffle-pieces': ARITHMETIC,
+  'bays-to-fit': ARITHMETIC,
+  'tons': ARITHMETIC,
+  'between-rows': `${APART}; identity: at its rows it is the row`,
+  'up-to-quarter': ARITHMETIC,
+  'ring': GEOMETRY, 'edge': GEOMETRY, 'edge-out': GEOMETRY, 'seam-length': GEOMETRY, 'bead-width': ARITHMETIC,
+  'bead': `${APART}: cartridges by volume; a gallon is 128 fl oz`,
+  'board-area': GEOMETRY, 'strip-metal': GEOMETRY, 'chimney-strip': GEOMETRY, 'height': ARITHMETIC, 'in-feet': ARITHMETIC, 'in-inches': ARITHMETIC,
+  'box-board': GEOMETRY, 'box-seams': GEOMETRY, 'box-top': GEOMETRY, 'clear-of': GEOMETRY, 'ring-area': GEOMETRY, 'supports': ARITHMETIC, 'clear-above': ARITHMETIC,
+  'times': ARITHMETIC, 'share': ARITHMETIC, 'net-of': ARITHMETIC, 'mean': 'no published case seen (NIST StRD NumAcc1 is from memory); hand arithmetic',
+  'hours-with-more': APART, 'task-hours': ARITHMETIC, 'access-factor': ARITHMETIC, 'blow-factor': ARITHMETIC, 'used-packs': APART, 'thousands': ARITHMETIC, 'over': ARITHMETIC, 'capped': ARITHMETIC,
+  'line': `${APART}; whole-number arithmetic in money.test.ts`, 'percent-of': `${APART}; whole-number arithmetic in money.test.ts`,
+  'minimum-added': ARITHMETIC, 'rounding': ARITHMETIC, 'net': ARITHMETIC, 'days': APART, 'half-days': APART, 'whole-days': ARITHMETIC,
+  'first-and-later': APART, 'each-and-once': APART, 'test-hours': APART, 'person-days': APART, 'difference': ARITHMETIC,
+}
