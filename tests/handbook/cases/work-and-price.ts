@@ -120,7 +120,7 @@ export default [
   ...group({ formula: 'test-hours', source: RULE, obtained: 'computed independently', table: 'tests', ...digit(0.1) }, [{ id: 'one appliance', inputs: { setUp: 1, count: 1, each: 0.5 }, expected: 1.5 }]),
   ...group({ formula: 'person-days', source: HOUSE, obtained: 'computed independently', table: 'worked house, materials', tolerance: 0, toleranceWhy: 'a count' }, [{ id: 'two people, three days', inputs: { crew: 2, days: 3 }, expected: 6 }]),
   ...group({ formula: 'difference', ...byHand }, [
-    { id: 'glass over cellulose', inputs: { after: 593000, before: 557500 }, expected: 35500, note: '5,930 − 5,575 = $355' },
+    { id: 'glass over cellulose', inputs: { after: 593000, before: 556500 }, expected: 36500, note: '5,930 − 5,565 = $365' },
     { id: 'cheaper', inputs: { after: 500, before: 700 }, expected: -200, note: '500 − 700 = −200' },
   ]),
 ]
