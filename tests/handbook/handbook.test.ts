@@ -54,6 +54,22 @@ describe('the case data', () => {
   test('formula ids are one each', () => expect(byId.size).toBe(formulas.length))
 })
 
+describe('the cases can tell a wrong formula from a right one', () => {
+  const misses = (c: Case, made: number): boolean => Math.abs(made - c.expected) > c.tolerance
+  const tried = (f: Formula, c: Case, inputs: Case['inputs']): boolean => {
+    try { return misses(c, apply(f, inputs)) } catch (e) { if (e instanceof OutOfRange) return false; throw e }
+  }
+  test.each(formulas.map(f => [f.id] as const))('%s: 3 %% off is seen, and every input counts', id => {
+    const f = byId.get(id)!
+    const own = cases.filter(c => c.formula === id)
+    expect(own.some(c => misses(c, apply(f, c.inputs) * 1.03 + (c.expected === 0 ? 1 : 0)))).toBe(true)
+    for (const name of new Set(own.flatMap(c => Object.keys(c.inputs)))) {
+      const counts = own.some(c => [1.1, 0.9].some(by => tried(f, c, { ...c.inputs, [name]: c.inputs[name]! * by })) || tried(f, c, { ...c.inputs, [name]: c.inputs[name]! + 1 }))
+      expect(counts, `no case of ${id} feels ${name}`).toBe(true)
+    }
+  })
+})
+
 const published = (c: Case): boolean => c.obtained.startsWith('published')
 
 /** Of one table at most five cases count. */
@@ -78,7 +94,8 @@ describe('every formula has a published case, or says that none was found and wh
 })
 
 describe('a formula refuses what is outside its range', () => {
-  test.each(formulas.filter(f => Object.keys(f.args).length > 0).map(f => [f.id, f] as const))('%s', (id, f) => {
+  test.each(formulas.filter(f => Object.keys(f.args).length > 0).map(f => [f.id] as const))('%s', id => {
+    const f = byId.get(id)!
     const valid = cases.find(c => c.formula === id)!
     for (const [name, [, min, max]] of Object.entries(f.args) as [string, readonly [string, number, number]][]) {
       for (const outside of [NaN, min - 1, max * 2 + 1]) expect(() => apply(f, { ...valid.inputs, [name]: outside }), `${name} = ${outside}`).toThrow(OutOfRange)

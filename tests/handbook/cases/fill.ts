@@ -31,12 +31,12 @@ export default [
     { id: 'R-30', inputs: { bagLb: 25, weightPsf: 1.111 }, expected: 22.5, source: CHART, obtained: 'computed independently', table: 'chart', tolerance: 0.061, toleranceWhy: 'half of the last printed digit of both columns' },
     { id: 'R-38', inputs: { bagLb: 25, weightPsf: 1.407 }, expected: 17.8, source: CHART, obtained: 'computed independently', table: 'chart', tolerance: 0.057, toleranceWhy: 'half of the last printed digit of both columns' },
   ]),
-  ...group({ formula: 'layer-weight', source: DOE, obtained: 'published, seen in a copy', table: 'DOE loose fill', toleranceWhy: 'weight printed to two figures' }, [
+  ...group({ formula: 'layer-weight', source: DOE, obtained: 'published, seen in a copy', table: 'DOE loose fill', toleranceWhy: 'weight printed to two figures', note: 'depth from the range of R per inch of the same department, which the weight table does not print' }, [
     { id: 'cellulose, light end', inputs: { depthIn: 38 / 3.8, densityPcf: 1.5 }, expected: 1.25, tolerance: 0.005 },
     { id: 'cellulose, heavy end', inputs: { depthIn: 38 / 3.2, densityPcf: 2 }, expected: 2, tolerance: 0.05 },
     { id: 'rock wool, light end', inputs: { depthIn: 38 / 3.3, densityPcf: 1.7 }, expected: 1.6, tolerance: 0.05 },
     { id: 'rock wool, heavy end', inputs: { depthIn: 38 / 3, densityPcf: 1.7 }, expected: 1.8, tolerance: 0.05 },
-    { id: 'a foot of cellulose', inputs: { depthIn: 12, densityPcf: 1.6 }, expected: 1.6, tolerance: 1e-9, toleranceWhy: '1,280 lb on 800 ft²', source: HEAP, obtained: 'published, seen', table: 'heap' },
+    { id: 'a foot of cellulose', inputs: { depthIn: 12, densityPcf: 1.6 }, expected: 1.6, tolerance: 1e-9, toleranceWhy: '1,280 lb on 800 ft²', source: HEAP, obtained: 'published, seen', table: 'heap', note: '1,280 lb ÷ 800 ft²' },
   ]),
   ...group({ formula: 'ceiling-load', ...byHand }, [
     { id: 'old batt and R-38 cellulose', inputs: { keptPsf: 0.1604, addedPsf: 1.407 }, expected: 1.5674, note: '3.5 ÷ 12 · 0.55 = 0.1604; 0.1604 + 1.407 = 1.5674' },
@@ -68,6 +68,8 @@ export default [
     { id: '4/12, top 16, 2 in over it', inputs: baffle, expected: 47.6, ...digit(0.1), note: 'a 48 in piece is just enough' },
     { id: '4/12, top 16, gap 1.5', inputs: { ...baffle, gapIn: 1.5 }, expected: 49.3, ...digit(0.1), note: 'a 48 in piece is short' },
     { id: '4/12, top 16, 6 in over it', inputs: { ...baffle, marginIn: 6 }, expected: 60 },
+    { id: '4/12, top 16, 6 in past the plate', inputs: { ...baffle, outsideIn: 6 }, expected: 53.6, ...byHand, ...digit(0.1), note: '47.6 + 6 = 53.6' },
+    { id: 'a heel as high as the fill', inputs: { ...baffle, heelIn: 24 }, expected: 0, ...byHand, note: '18 − 22.9 is below 0: = 0' },
     { id: '4/12, top 22', inputs: { ...baffle, topIn: 22 }, expected: 67 },
     { id: '4/12, top 22, 6 in over it', inputs: { ...baffle, topIn: 22, marginIn: 6 }, expected: 79 },
     { id: '3/12, top 20', inputs: { ...baffle, topIn: 20, pitch: 3 }, expected: 78 },

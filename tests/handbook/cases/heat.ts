@@ -65,6 +65,12 @@ export default [
     { id: '2×4 under R-38 at 2.5', inputs: { base: 1.67, joistIn: 3.5, woodPerInch: 1.25, keptAboveIn: 0, keptPerInch: 0, newAboveIn: 11.7, newPerInch: 2.5 }, expected: 35.3 },
     { id: 'chord of ASHRAE 90.1 under R-38', inputs: { base: 1.63, joistIn: 3.5, woodPerInch: 1.25, keptAboveIn: 27, keptPerInch: 1, newAboveIn: 0, newPerInch: 0 }, expected: 33.01, note: 'R-11 beside the chord, R-27 over it: 1.63 + 4.38 + 27 = 33.01', table: 'A2.4 by hand' },
   ]),
+  ...group({ formula: 'r-joist-path', ...byHand }, [
+    { id: '2×4 under 2.5 in of old and 8.06 in of new fill', inputs: { base: 1.67, joistIn: 3.5, woodPerInch: 1.25, keptAboveIn: 2.5, keptPerInch: 2.5, newAboveIn: 8.06, newPerInch: 3.6 }, expected: 41.311, note: '1.67 + 4.375 + 6.25 + 29.016 = 41.311' },
+  ]),
+  ...group({ formula: 'u-field', ...byHand, tolerance: 0.000001, toleranceWhy: 'half of the last digit' }, [
+    { id: 'old batts with gaps of 2 % between 2×6', inputs: { framing: 0.09375, gaps: 0.02, cavityR: 12.87, gapR: 1.67, joistR: 8.545 }, expected: 0.090832, note: '0.90625 · (0.98 ÷ 12.87 + 0.02 ÷ 1.67) + 0.09375 ÷ 8.545 = 0.079861 + 0.010971 = 0.090832' },
+  ]),
   ...group({ formula: 'new-above-joist', ...byHand }, [
     { id: 'joist stands above the old fill', inputs: { topIn: 14.06, joistIn: 5.5, keptIn: 3.5 }, expected: 8.56, note: '14.06 − 5.5 = 8.56' },
     { id: 'old fill stands above the joist', inputs: { topIn: 14.06, joistIn: 3.5, keptIn: 6 }, expected: 8.06, note: '14.06 − 6 = 8.06' },

@@ -29,6 +29,7 @@ export default [
   ]),
   ...group({ formula: 'hours-with-more', source: HOUSE, obtained: 'computed independently', table: 'worked house, hours', ...digit(0.01) }, [
     { id: 'soffit of 16 ft²', inputs: { count: 1, rate: 1, amount: 16, upTo: 12, rateMore: 0.05, access: 1 }, expected: 1.2 },
+    { id: 'chimney of 12 ft, kneeling', inputs: { count: 1, rate: 1.5, amount: 12, upTo: 10, rateMore: 0.1, access: 1.2 }, expected: 2.04, ...byHand, note: '(1.5 + 2 · 0.1) · 1.2 = 2.04' },
     { id: 'chimney of 6.33 ft', inputs: { count: 1, rate: 1.5, amount: 76 / 12, upTo: 10, rateMore: 0.1, access: 1 }, expected: 1.5 },
   ]),
   ...group({ formula: 'task-hours', ...byHand }, [
@@ -37,6 +38,7 @@ export default [
   ]),
   ...group({ formula: 'access-factor', ...byHand }, [
     { id: 'kneeling under trusses', inputs: { headroom: 1.2, oldFill: 1, webs: 1.15, hatch: 1, air: 1, cap: 3 }, expected: 1.38, note: '1.2 · 1.15 = 1.38' },
+    { id: 'every factor', inputs: { headroom: 1.2, oldFill: 1.3, webs: 1.15, hatch: 1.1, air: 1.25, cap: 3 }, expected: 2.46675, note: '1.2 · 1.3 · 1.15 · 1.1 · 1.25 = 2.46675' },
     { id: 'over the cap', inputs: { headroom: 2.2, oldFill: 1.5, webs: 1.3, hatch: 1.2, air: 1, cap: 3 }, expected: 3, note: '2.2 · 1.5 · 1.3 · 1.2 = 5.15, at most 3' },
   ]),
   ...group({ formula: 'blow-factor', ...byHand, tolerance: 0.0001, toleranceWhy: 'half of the last digit' }, [
@@ -68,7 +70,7 @@ export default [
     { id: 'blowing', inputs: { amount: 2.22, unitPriceCents: 4800 }, expected: 10656 },
     { id: 'bags', inputs: { amount: 76, unitPriceCents: 1400 }, expected: 106400 },
     { id: 'curb', inputs: { amount: 8.67, unitPriceCents: 175 }, expected: 1517 },
-    { id: 'half a cent', inputs: { amount: 1.005, unitPriceCents: 100 }, expected: 101, ...byHand, note: '1.005 · 100 = 100.5, half up = 101; binary fractions would give 100' },
+    { id: 'half a cent', inputs: { amount: 1.005, unitPriceCents: 100 }, expected: 101, ...byHand, tolerance: 0, note: '1.005 · 100 = 100.5, half up = 101; binary fractions would give 100' },
   ]),
   ...group({ formula: 'percent-of', source: HOUSE, obtained: 'computed independently', table: 'worked house, price', tolerance: 0, toleranceWhy: 'whole cents' }, [
     { id: 'tax', inputs: { cents: 150612, pct: 7 }, expected: 10543 },
@@ -115,9 +117,12 @@ export default [
     { id: 'nothing', inputs: { days: 0 }, expected: 0, ...byHand, note: 'no work: = 0' },
   ]),
   ...group({ formula: 'whole-days', ...byHand }, [{ id: '2.5', inputs: { days: 2.5 }, expected: 3, note: '2.5, up = 3' }, { id: '3', inputs: { days: 3 }, expected: 3, note: '3 = 3' }]),
-  ...group({ formula: 'first-and-later', source: HOUSE, obtained: 'computed independently', table: 'worked house, hours', ...digit(0.01) }, [{ id: 'three days', inputs: { once: 1.5, each: 0.75, days: 3 }, expected: 3 }]),
+  ...group({ formula: 'first-and-later', source: HOUSE, obtained: 'computed independently', table: 'worked house, hours', ...digit(0.01) }, [{ id: 'three days', inputs: { once: 1.5, each: 0.75, days: 3 }, expected: 3 }, { id: 'one day', inputs: { once: 1.5, each: 0.75, days: 1 }, expected: 1.5, ...byHand, note: '1.5 + 0.75 · 0 = 1.5' }]),
   ...group({ formula: 'each-and-once', source: HOUSE, obtained: 'computed independently', table: 'worked house, hours', ...digit(0.01) }, [{ id: 'three days', inputs: { each: 0.75, days: 3, once: 1.5 }, expected: 3.75 }]),
-  ...group({ formula: 'test-hours', source: RULE, obtained: 'computed independently', table: 'tests', ...digit(0.1) }, [{ id: 'one appliance', inputs: { setUp: 1, count: 1, each: 0.5 }, expected: 1.5 }]),
+  ...group({ formula: 'test-hours', source: RULE, obtained: 'computed independently', table: 'tests', ...digit(0.01) }, [
+    { id: 'one appliance', inputs: { setUp: 1, count: 1, each: 0.5 }, expected: 1.5 },
+    { id: 'three appliances', inputs: { setUp: 1, count: 3, each: 0.5 }, expected: 2.5, ...byHand, note: '1 + 3 · 0.5 = 2.5' },
+  ]),
   ...group({ formula: 'person-days', source: HOUSE, obtained: 'computed independently', table: 'worked house, materials', tolerance: 0, toleranceWhy: 'a count' }, [{ id: 'two people, three days', inputs: { crew: 2, days: 3 }, expected: 6 }]),
   ...group({ formula: 'difference', ...byHand }, [
     { id: 'glass over cellulose', inputs: { after: 593000, before: 556500 }, expected: 36500, note: '5,930 − 5,565 = $365' },
