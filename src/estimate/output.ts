@@ -20,8 +20,8 @@ export interface AreaOut {
   finalR?: number; averageR?: number; uBefore: number; uAfter?: number; edgeStripFt?: number; markers?: number
   /** The chart rows beside the one blown, with what their bags cost. */
   neighborRows?: { chartR: number; bags: number; bagsCents: number }[]
-  /** The lightest product that meets the R within the ceiling's limit, and what the job costs with it. */
-  lighter?: { product: string; chartR: number; interpolated: boolean; bags: number; ceilingLoadPsf: number; totalCents: number; moreCents: number }
+  /** The lightest product that meets the R within the ceiling's limit, and what the job costs with it; how much more, where the fill at hand is in the price at all. */
+  lighter?: { product: string; chartR: number; interpolated: boolean; bags: number; ceilingLoadPsf: number; totalCents: number; moreCents?: number }
   stoppedBy: string[]
 }
 export interface SealingOut {

@@ -176,8 +176,8 @@ function lighter(e: EstimateOut, on: Sheet): void {
   on.section('lighter fill', `${padLeft('row', 8)}${padLeft('bags', 9)}${padLeft('load psf', 10)}${padLeft('total $', 12)}`)
   for (const a of with_) {
     const l = a.lighter!
-    on.row({ word: a.id, text: l.product, right: padLeft(rowR(l.chartR, false), 8) + padLeft(figure(l.bags, 2), 9) + padLeft(figure(l.ceilingLoadPsf, 2), 10) + padLeft(usd(l.totalCents), 12) })
-    on.row({ at: SENTENCE, text: l.moreCents < 0 ? 'under this price' : 'over this price', right: usd(Math.abs(l.moreCents)) })
+    on.row({ word: a.id, text: l.product, right: padLeft(rowR(l.chartR, !l.interpolated), 8) + padLeft(figure(l.bags, 2), 9) + padLeft(figure(l.ceilingLoadPsf, 2), 10) + padLeft(usd(l.totalCents), 12) })
+    if (l.moreCents !== undefined) on.row({ at: SENTENCE, text: l.moreCents < 0 ? 'under this price' : 'over this price', right: usd(Math.abs(l.moreCents)) })
   }
 }
 
