@@ -2,6 +2,7 @@
 import type { Finding } from '../findings/finding.ts'
 import { pointer } from '../findings/places.ts'
 import { nearest } from '../findings/suggest.ts'
+import { dateFault } from '../files/dates.ts'
 import { areaKinds, openingKinds } from '../scope/index.ts'
 import { found, type Found } from '../scope/kind.ts'
 import { IN_PER_FT } from '../units/convert.ts'
@@ -95,17 +96,13 @@ const choices: Rule = (job, say) => {
   }
 }
 
-const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31]
-const daysIn = (year: number, month: number): number => (month === 2 && (year % 4 === 0 && year % 100 !== 0 || year % 400 === 0) ? 29 : DAYS[month - 1]!)
-
 const dates: Rule = (job, say) => {
   const all: [string, string][] = [['/job/surveyedOn', job.job.surveyedOn]]
   for (const [i, a] of (job.appliances ?? []).entries()) if (a.test) all.push([`/appliances/${i}/test/on`, a.test.on])
   for (const [i, c] of (job.clearances ?? []).entries()) all.push([`/clearances/${i}/on`, c.on])
   for (const [path, date] of all) {
-    const [year, month, day] = date.split('-').map(Number) as [number, number, number]
-    const last = daysIn(year, month)
-    if (day > last) say('date-not-real', path, `the day ${date}`, `that month has ${last} days`, 'write the day it was')
+    const fault = dateFault(date)
+    if (fault) say(fault.code, path, fault.says, fault.why, fault.mend)
   }
   const surveyed = Number(job.job.surveyedOn.slice(0, 4)), { yearBuilt } = job.house
   if (yearBuilt !== undefined && yearBuilt > surveyed) say('built-after-survey', '/house/yearBuilt', `yearBuilt: ${yearBuilt}`, `the survey was in ${surveyed}`, 'correct the one or the other')

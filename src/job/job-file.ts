@@ -59,6 +59,10 @@ export const jobSchema = f.fields({
     fill: f.optional(f.byName(f.id('a blown product of the price book'), 'blown product for each area', )),
     marginPct: f.optional(f.number('pct', { min: 0, max: 90 }, 'gross margin of this job')),
   }, 'what was chosen for this job')),
+  books: f.optional(f.fields({
+    prices: f.optional(f.text('price book, by its path from the folder of this file', { examples: ['prices.yaml'] })),
+    company: f.optional(f.text('company file, by its path from the folder of this file', { examples: ['company.yaml'] })),
+  }, 'your own books; without them the built-in ones')),
 }, 'one surveyed house')
 
 export type JobFile = f.Static<typeof jobSchema>
