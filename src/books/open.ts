@@ -2,6 +2,7 @@
 import type { JobTarget } from './job-target.ts'
 import { fills, type Fill } from '../reference/fills.ts'
 import { targets } from '../reference/targets.ts'
+import { zoneOf } from '../reference/zones.ts'
 import { assumed, given, row, type Quantity, type Unit } from '../units/quantity.ts'
 import { decimal } from '../units/money.ts'
 import { answer } from './chart.ts'
@@ -90,7 +91,9 @@ export function shelf(prices: PriceBook, companyFile: CompanyFile): Shelf {
       target() {
         if (job.rValue !== undefined) return given(job.rValue, 'R', '/target/rValue')
         const t = targets.rows.find(r => r.edition === job.code)!
-        return row(t.r[job.climateZone as keyof typeof t.r], 'R', `targets: ${t.edition}, table ${t.section}, zone ${job.climateZone}`, targets.source)
+        const { zone, map, counties, at, as } = zoneOf(job, job.code)!
+        const from = `targets: ${t.edition}, table ${t.section}, zone ${zone}`, picked = given(Number.parseInt(zone), 'each', at, as)
+        return map ? row(t.r[zone], 'R', `${from}; ${map.title}: ${counties}`, `${targets.source}; ${map.source}`, picked) : row(t.r[zone], 'R', from, targets.source, picked)
       },
     }),
   }

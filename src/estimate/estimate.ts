@@ -5,6 +5,7 @@ import type { Job } from '../job/job.ts'
 import { walk, isQuantity, total, work, exactly, type Quantity } from '../units/quantity.ts'
 import { difference } from '../calc/price.ts'
 import { opensHold, type Phase, type Task } from '../scope/kind.ts'
+import { zoneOf } from '../reference/zones.ts'
 import { averages } from './average.ts'
 import { bill } from './bill.ts'
 import { withDays } from './days.ts'
@@ -31,6 +32,7 @@ export interface Estimate {
 
 export function estimate(job: Job, books: Books, again = true): Estimate {
   const { data } = job
+  const zone = zoneOf(data.house, data.target.code)
   const taken = takeoff(data, books)
   const measures = [...taken.areas.map(a => a.measure), ...taken.openings.map(o => o.measure), ...taken.house]
   const gates = opened(measures.flatMap(m => m.gates ?? []), data.clearances ?? [], data.job.surveyedOn, books.company.name)
@@ -64,7 +66,7 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
     format: ESTIMATE_FORMAT,
     job: { id: data.job.id, title: data.job.title, status: data.job.status, surveyedOn: data.job.surveyedOn, ...(data.job.customer === undefined ? {} : { customer: data.job.customer }) },
     basis: {
-      ...books.basis, ...(data.target.code === undefined ? {} : { codeEdition: data.target.code }), ...(data.house.climateZone === undefined ? {} : { climateZone: data.house.climateZone }),
+      ...books.basis, ...(data.target.code === undefined ? {} : { codeEdition: data.target.code }), ...(zone === undefined ? {} : { climateZone: zone.zone, ...(zone.map === undefined ? {} : { climateZoneMap: zone.map.name }) }),
       state: data.house.state, ...(data.house.county === undefined ? {} : { county: data.house.county }),
     },
     verdict,

@@ -50,7 +50,10 @@ export interface EstimateOut {
   format: typeof ESTIMATE_FORMAT
   job: { id: string; title: string; status: string; surveyedOn: string; customer?: string }
   basis: { priceBook: { name: string; dated: string; demo: boolean }; company: { name: string; dated: string; demo: boolean }
-    codeEdition?: string; climateZone?: string; state: string; county?: string }
+    codeEdition?: string; climateZone?: string
+    /** The county map that gave the zone; absent where the job file gives it. */
+    climateZoneMap?: 'before-2021' | '2021'
+    state: string; county?: string }
   verdict: Verdict
   gates: GateOut[]
   stopped: StoppedOut[]

@@ -23,8 +23,8 @@ export const jobSchema = f.fields({
   }, 'the job'),
   house: f.fields({
     state: f.word(states, 'two-letter state'),
-    county: f.optional(f.text('county', { examples: ['Sauk'] })),
-    climateZone: f.optional(f.nameOrNumber(`^(${zones.join('|')})$`, 'zone', 'IECC climate zone: 1 to 8, or 4C; by the map of the edition used', { examples: [5, '4C'] })),
+    county: f.optional(f.text('county, parish or borough; gives the climate zone', { examples: ['Sauk'] })),
+    climateZone: f.optional(f.nameOrNumber(`^(${zones.join('|')})$`, 'zone', 'IECC climate zone: 1 to 8, or 4C; else that of the county, by the map of the edition used', { examples: [5, '4C'] })),
     yearBuilt: f.optional(f.number('year', { min: 1600, max: 2100, whole: true }, 'year built; without it every year is possible', { examples: [1962] })),
     stories: f.optional(f.number('stories', { min: 1, max: 5 }, 'stories above grade', { examples: [1, 1.5] })),
     floorAreaFt2: f.optional(f.number('ft2', { above: 0, max: 100000 }, 'conditioned floor area')),
