@@ -32,7 +32,7 @@ test(`generated houses, seed ${seed}`, () => {
     for (const g of made.out.gates) { gates.add(g.code); if (g.clearable?.length) clearable.add(g.code); if (!g.open) cleared.add(g.code) }
     for (const t of json.tasks) reached.add(t.phase)
     for (const o of data.openings) if (o.decline) declined.add(o.kind)
-    for (const s of json.stopped) stoppedBy.add(s.gate.replace(/-(main|wing|back|heater).*$/, ''))
+    for (const s of json.stopped) stoppedBy.add(s.gate.replace(/-(main|wing|house|heater).*$/, ''))
     for (const m of json.materials) products.add(m.item)
     verdicts.add(json.verdict)
   })
