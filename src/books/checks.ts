@@ -53,10 +53,31 @@ const wholeCents = (say: Say, path: string, usd: number | undefined): void => {
   if (usd !== undefined && decimal(usd)[1] > 2) say('part-of-a-cent', path, `${path.split('/').at(-1)!}: ${usd}`, 'a third decimal is part of a cent', `write ${Math.floor(usd * 100 + 0.5) / 100}`)
 }
 
+/** Set-up and close-up of each day [h], where the company has no rate of its own. */
+const DAILY = 0.75
+
 /** What is wrong in a company file. */
 export const companyChecks = (file: CompanyFile): Finding[] => gather(say => {
   dated(file.dated, say)
-  for (const key of ['wage', 'minimumCharge', 'roundUpTo', 'visitFee', 'dumpFeePerTon', 'dumpFeeMinimum'] as const) wholeCents(say, `/${key}`, file[key])
+  const { wage, builtUpWage, grossMarginPct, overheadPerHour, overheadPct, netProfitPct } = file
+  if (wage !== undefined && builtUpWage) say('wage-twice', '/builtUpWage', 'both wage and builtUpWage', 'the wage would be two figures', 'take one of them out', { on: 'key' })
+  if (wage === undefined && !builtUpWage) say('wage-missing', '', 'neither wage nor builtUpWage', 'labor is priced by it', 'write wage: 48, or its parts under builtUpWage:')
+  const overhead = overheadPerHour ?? overheadPct
+  if (grossMarginPct !== undefined && (overhead !== undefined || netProfitPct !== undefined)) {
+    const key = overheadPerHour !== undefined ? 'overheadPerHour' : overheadPct !== undefined ? 'overheadPct' : 'netProfitPct'
+    say('overhead-twice', `/${key}`, `both grossMarginPct and ${key}`, 'a gross margin covers overhead and profit: it would be charged twice', `take grossMarginPct out, or ${key}`, { on: 'key' })
+  } else if (grossMarginPct === undefined) {
+    if (overheadPerHour !== undefined && overheadPct !== undefined) say('overhead-twice', '/overheadPct', 'both overheadPerHour and overheadPct', 'overhead would be charged twice', 'take one of them out', { on: 'key' })
+    if (overhead === undefined) say('margin-missing', '', 'neither a gross margin nor overhead', 'the price would be the bare cost', 'write grossMarginPct: 40, or overheadPerHour: or overheadPct: with netProfitPct:')
+    else if (netProfitPct === undefined) say('margin-missing', overheadPerHour === undefined ? '/overheadPct' : '/overheadPerHour', 'overhead without netProfitPct', 'the price would hold no profit', 'write netProfitPct: 8, or 0 where that is meant', { on: 'key' })
+  }
+  if (file.travelPerMile !== undefined && file.travelPerDay !== undefined) say('travel-twice', '/travelPerDay', 'both travelPerMile and travelPerDay', 'travel would be charged twice', 'take one of them out', { on: 'key' })
+  wholeCents(say, '/builtUpWage/basePerHour', builtUpWage?.basePerHour)
+  const parts = (builtUpWage?.burden ?? []).map(b => b.what)
+  for (const [i, what] of parts.entries()) if (parts.indexOf(what) < i) say('name-twice', `/builtUpWage/burden/${i}/what`, `what: ${what}`, 'burden has it already', 'take one of them out')
+  const daily = ['day-start', 'day-close'].reduce((sum, work) => sum + (file.rates?.find(r => r.work === work)?.hours ?? DAILY), 0)
+  if (file.crew * file.hoursPerDay <= daily) say('day-too-short', '/hoursPerDay', `hoursPerDay: ${file.hoursPerDay}`, `a crew of ${file.crew} spends ${daily} person-hours of each day on set-up and close-up: no time is left for work`, 'write the hours on site')
+  for (const key of ['wage', 'minimumCharge', 'roundUpTo', 'visitFee', 'dumpFeePerTon', 'dumpFeeMinimum', 'overheadPerHour', 'travelPerDay', 'permitFee'] as const) wholeCents(say, `/${key}`, file[key])
   for (const [i, s] of (file.subcontract ?? []).entries()) wholeCents(say, `/subcontract/${i}/price`, s.price)
   const named = (list: 'rates' | 'values' | 'subcontract', key: 'work' | 'id', names: readonly string[], used: readonly string[], code: string, what: string): void => {
     for (const [i, name] of used.entries()) {

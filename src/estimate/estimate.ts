@@ -12,7 +12,7 @@ import { withDays } from './days.ts'
 import { opened, type NamedGate } from './gates.ts'
 import { merged, ordered, type Step } from './order.ts'
 import { ESTIMATE_FORMAT, type EstimateOut } from './output.ts'
-import { price } from './price.ts'
+import { driveMissing, price, visitLines } from './price.ts'
 import { standing, type Declined, type Standing } from './standing.ts'
 import { takeoff, type Taken } from './takeoff.ts'
 import { verdictOf } from './verdict.ts'
@@ -57,11 +57,11 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
   const excludes = verdict === 'stop' ? onlyTheVisit(gates.gates) : excluded(gates.gates, stands, measures.flatMap(m => m.unknowns ?? []), declined)
   const disposal = taken.areas.flatMap(a => (a.measure.otherCents && steps.some(t => t.parts.some(p => p.otherCents && a.measure.tasks.includes(p))) ? [[`disposal-${a.id}`, a.measure.otherCents] as const] : []))
   const fee = books.company.visitFeeCents
-  const prices = verdict === 'stop' ? { otherCents: fee, directCents: fee } : price(materials, steps, Object.fromEntries(disposal), books)
+  const prices = verdict === 'stop' ? { otherCents: fee, directCents: fee } : price(materials, steps, { ...Object.fromEntries(disposal), ...visitLines(data, steps, days.whole, books) }, books)
   const byPhase = hoursByPhase(steps)
 
   const areas = taken.areas.map(a => areaOut(a, taken, stands))
-  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact)]
+  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...driveMissing(data, books)]
   const out: Estimate['out'] = {
     format: ESTIMATE_FORMAT,
     job: { id: data.job.id, title: data.job.title, status: data.job.status, surveyedOn: data.job.surveyedOn, ...(data.job.customer === undefined ? {} : { customer: data.job.customer }) },

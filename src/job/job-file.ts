@@ -38,6 +38,7 @@ export const jobSchema = f.fields({
   access: f.optional(f.fields({
     hoseFt: f.optional(f.feet(500, 'truck to the far end', { examples: ['~90'] })),
     walkToHatchFt: f.optional(f.feet(500, 'door to hatch')),
+    driveMi: f.optional(f.number('mi', { min: 0, max: 1000 }, 'shop to house, one way', { examples: [18] })),
   }, 'way in')),
   notFound: f.list(f.word(hazardKinds.map(k => k.kind), 'a hazard'), 'hazards you looked for and did not find'),
   hazards: f.list(f.oneOfKinds<Hazard>(hazardKinds.map(k => k.kind), 'a hazard seen or suspected'), 'hazards you saw or suspect; the rest counts as not looked at'),
@@ -58,6 +59,7 @@ export const jobSchema = f.fields({
   choices: f.optional(f.fields({
     fill: f.optional(f.byName(f.id('a blown product of the price book'), 'blown product for each area', )),
     marginPct: f.optional(f.number('pct', { min: 0, max: 90 }, 'gross margin of this job')),
+    permitFee: f.optional(f.number('USD', { min: 0, max: 100000 }, 'permit for this job, in place of the company’s', { examples: [85] })),
   }, 'what was chosen for this job')),
   books: f.optional(f.fields({
     prices: f.optional(f.text('price book, by its path from the folder of this file', { examples: ['prices.yaml'] })),

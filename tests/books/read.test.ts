@@ -86,7 +86,7 @@ describe('a company file', () => {
     ['a value that nothing asks for', ['# values:\n  # - {id: bead-seam,', 'values:\n  - {id: bead-sean,'], 'value-unknown', 'did you mean bead-seam?'],
     ['a trade that is not asked', ['work: light-surface', 'work: light-swop'], 'subcontract-unknown', 'did you mean light-swap?'],
     ['a price that stands twice', ['work: light-surface', 'work: light-swap'], 'name-twice', 'take one of them out'],
-    ['part of a cent', ['wage: 48 ', 'wage: 48.125 '], 'part-of-a-cent', 'write 48.13'],
+    ['part of a cent', ['wage: 48\n', 'wage: 48.125\n'], 'part-of-a-cent', 'write 48.13'],
     ['half a person in the crew', ['crew: 2 ', 'crew: 2.5 '], 'number-not-whole', 'write 2 or 3'],
     ['a price book in its place', [COMPANY, PRICES], 'format-unknown', 'name a company file instead'],
   ] as const)('%s', (_, change, code, mend) => {

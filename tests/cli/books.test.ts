@@ -11,7 +11,7 @@ const replaced = (text: string, ...changes: readonly (readonly [string, string])
 }, text)
 const JOB = newJob()
 const OWN = replaced(newPrices(), ['name: demo prices ', 'name: Spring list '], ['dated: 2026-01-15', 'dated: 2026-03-01'], ['\ndemo: yes', '\n#'], ['price: 14\n', 'price: 15\n'])
-const FIRM = replaced(newCompany(), ['name: demo company ', 'name: Invented Attics '], ['\ndemo: yes', '\n#'], ['wage: 48 ', 'wage: 50 '])
+const FIRM = replaced(newCompany(), ['name: demo company ', 'name: Invented Attics '], ['\ndemo: yes', '\n#'], ['wage: 48\n', 'wage: 50\n'])
 const withBooks = (books: string): string => `${JOB}books: ${books}\n`
 const estimated = async (line: string, files: Record<string, string | null>): Promise<EstimateOut> => {
   const ran = await lidwork(`estimate ${line} --json`, { files })
