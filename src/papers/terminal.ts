@@ -1,5 +1,6 @@
 // The estimate on a terminal, for the person who priced it. It lays out and picks words; every figure comes with the estimate.
 import type { AreaOut, EstimateOut, GateOut, MaterialOut, TaskOut } from '../estimate/output.ts'
+import { countiesNamed } from '../reference/zones.ts'
 import { printable } from '../findings/printable.ts'
 import { phases, type Phase } from '../scope/kind.ts'
 import { halfUp } from '../units/money.ts'
@@ -36,8 +37,9 @@ const edition = (code: string): string => code.replace(/^iecc-/, `IECC${NB}`)
 
 function place({ basis }: EstimateOut): string {
   const { state, county, codeEdition, climateZone } = basis
-  const bare = county === undefined || state === 'AK' || / (county|parish|borough|city)$/i.test(county)
-  const seat = county === undefined ? state : `${county}${bare ? '' : state === 'LA' ? ' Parish' : ' County'} ${state}`
+  // The full name where it is clear which county is meant, else the word as it was written.
+  const named = county === undefined ? [] : countiesNamed(state, county)
+  const seat = county === undefined ? state : `${named.length === 1 ? named[0]!.name : county} ${state}`
   return [seat, codeEdition && edition(codeEdition), climateZone && `zone ${climateZone}`].filter(Boolean).join(', ')
 }
 
