@@ -4,7 +4,7 @@ import { bookOptions } from '../book-options.ts'
 import { inputs, JOB_ENDING } from '../inputs.ts'
 import { exit, type Run } from '../run.ts'
 
-interface Options extends BookFiles { readonly json?: boolean; readonly ndjson?: boolean }
+interface Options extends BookFiles { readonly json?: boolean; readonly ndjson?: boolean; readonly csv?: boolean }
 
 /** `estimate`: work order, materials and price of each house. */
 export function addEstimate(root: Command, run: Run): void {
@@ -12,9 +12,10 @@ export function addEstimate(root: Command, run: Run): void {
     .description('work order, materials and price of a surveyed house')
     .argument('<files...>', `job files; folders are searched for *${JOB_ENDING}; - reads what is piped in`)
     .option('--json', 'the estimate of one job for other programs')
-    .addOption(root.createOption('--ndjson', 'the estimates of many jobs, one to a line').conflicts('json')))
-    .addHelpText('after', `\nExamples:\n  lidwork estimate quince-lane${JOB_ENDING}\n  lidwork estimate quince-lane${JOB_ENDING} --json > quince-lane.estimate.json\n  lidwork estimate jobs --ndjson\n`)
-    .action(async (words: string[], { json = false, ndjson = false, ...books }: Options) => {
+    .addOption(root.createOption('--ndjson', 'the estimates of many jobs, one to a line').conflicts('json'))
+    .addOption(root.createOption('--csv', 'what to order: item, name, how many to buy; for suppliers and spreadsheets').conflicts(['json', 'ndjson'])))
+    .addHelpText('after', `\nExamples:\n  lidwork estimate quince-lane${JOB_ENDING}\n  lidwork estimate quince-lane${JOB_ENDING} --json > quince-lane.estimate.json\n  lidwork estimate jobs --ndjson\n  lidwork estimate jobs --csv > order.csv\n`)
+    .action(async (words: string[], { json = false, ndjson = false, csv = false, ...books }: Options) => {
       const { jobOpener, reportOf } = await import('../jobs.ts')
       const { estimateJson } = await import('../../estimate/to-json.ts')
       const files = await inputs(run, words)
@@ -30,7 +31,10 @@ export function addEstimate(root: Command, run: Run): void {
         const out = estimateJson(opened.estimate, opened.job)
         if (json) await run.print(`${JSON.stringify(out, undefined, 2)}\n`)
         else if (ndjson) await run.print(`${JSON.stringify(out)}\n`)
-        else {
+        else if (csv) {
+          const { orderHead, orderLines } = await import('../../papers/csv.ts')
+          await run.print((printed++ > 0 ? '' : orderHead()) + orderLines(out))
+        } else {
           const { terminalEstimate } = await import('../../papers/terminal.ts')
           await run.print((printed++ > 0 ? '\n\n' : '') + terminalEstimate(out, run.look()))
         }
