@@ -7,6 +7,7 @@ import { difference } from '../calc/price.ts'
 import { opensHold, type Phase, type Task } from '../scope/kind.ts'
 import { zoneOf } from '../reference/zones.ts'
 import { averages } from './average.ts'
+import { outOfBand } from './bands.ts'
 import { bill } from './bill.ts'
 import { withDays } from './days.ts'
 import { opened, type NamedGate } from './gates.ts'
@@ -61,7 +62,7 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
   const byPhase = hoursByPhase(steps)
 
   const areas = taken.areas.map(a => areaOut(a, taken, stands))
-  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...driveMissing(data, books)]
+  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...driveMissing(data, books), ...outOfBand({ areaFt2: blownFt2(taken, stands), price: prices, byPhase })]
   const out: Estimate['out'] = {
     format: ESTIMATE_FORMAT,
     job: { id: data.job.id, title: data.job.title, status: data.job.status, surveyedOn: data.job.surveyedOn, ...(data.job.customer === undefined ? {} : { customer: data.job.customer }) },
@@ -171,6 +172,9 @@ function excluded(gates: readonly NamedGate[], stands: Standing, unknowns: reado
   const stopped = merged(stands.stopped.map(s => s.task)).filter(t => t.closes.length > 0 || t.buries !== undefined).map(t => `Not in this price: ${titled(t)}.`)
   return [...new Set([...conditions, ...unknowns, ...declined.map(d => `The owner keeps the opening at ${d.where} open; nothing in its area is covered.`), ...stopped])]
 }
+
+/** Floor that gets fill. */
+const blownFt2 = (taken: Taken, stands: Standing): number => taken.areas.filter(a => stands.open.some(t => t.buries?.includes(a.id))).reduce((sum, a) => sum + (a.measure.figures.netAreaFt2 as Quantity).value, 0)
 
 function shortLastDay(days: Quantity<'day'>): Finding[] {
   const last = days.value - Math.floor(days.value + 1e-9)
