@@ -62,7 +62,7 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
   const byPhase = hoursByPhase(steps)
 
   const areas = taken.areas.map(a => areaOut(a, taken, stands))
-  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...driveMissing(data, books), ...outOfBand({ areaFt2: blownFt2(taken, stands), price: prices, byPhase })]
+  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...driveMissing(data, books), ...(taken.findings.some(f => f.severity === 'error') ? [] : outOfBand({ areaFt2: blownFt2(taken, stands), price: prices, byPhase }))]
   const out: Estimate['out'] = {
     format: ESTIMATE_FORMAT,
     job: { id: data.job.id, title: data.job.title, status: data.job.status, surveyedOn: data.job.surveyedOn, ...(data.job.customer === undefined ? {} : { customer: data.job.customer }) },
