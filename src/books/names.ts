@@ -2,7 +2,7 @@
 
 /** Kinds of work that have a production rate. */
 export const workNames: readonly string[] = ['arrival', 'bag-cellulose-rental', 'bag-cellulose-truck', 'bag-glass-rental', 'bag-glass-truck', 'baffle', 'box-light', 'chimney', 'chimney-more', 'clean-up', 'combustion-appliance',
-  'combustion-set-up', 'cover-light-ic', 'dam', 'day-close', 'day-start', 'debris-bag', 'depth-card', 'depth-marker', 'hatch', 'hatch-curb', 'hatch-shut', 'level', 'look', 'look-at-hazard', 'machine-set', 'move-batts',
+  'combustion-set-up', 'cover-light-ic', 'dam', 'day-close', 'day-start', 'debris-bag', 'depth-card', 'depth-marker', 'hatch', 'hatch-curb', 'hatch-shut', 'level', 'look', 'look-at-hazard', 'machine-set', 'move-aside', 'lay-back',
   'pull-batts', 'refit-batts', 'soffit', 'soffit-more', 'top-plate-inside', 'top-plate-outside', 'trim-light', 'vacuum', 'vacuum-inch', 'wind-block']
 
 /** Starting values. */

@@ -151,7 +151,7 @@ describe('the zone of a house', () => {
   })
   test('the figure says map, county and the line of the job file', () => {
     const { explained } = sound('state: WI, county: sauk', 'iecc-2018')
-    expect(explained.ok && explained.text).toMatch(/^areas\.main\.targetR = 49 R\n {2}targets: iecc-2018, table R402\.1\.2, zone 6; county map before 2021: Sauk County WI, .*\n {3}pickedBy +6 +a\.job\.yaml:3\n/)
+    expect(explained.ok && explained.text).toMatch(/^areas\.main\.targetR = 49 R\n {2}targets: iecc-2018, table R402\.1\.2, zone 6; county map before 2021: Sauk County WI, .*\n {3}pickedBy +sauk +a\.job\.yaml:3\n/)
     expect(explained.ok && explained.text).toContain('US Department of Energy, county table')
   })
   test('a zone in the file wins, and a note says where the map differs', () => {
