@@ -5,7 +5,8 @@ import type { Finding } from '../findings/finding.ts'
 import { table } from '../reference/table.ts'
 import { inInches } from '../calc/seal.ts'
 import { given, work, type Quantity, type Unit } from '../units/quantity.ts'
-import type { Books } from '../books/books.ts'
+import type { Books, Product } from '../books/books.ts'
+import { asTape } from '../units/tape.ts'
 
 export const phases = ['clear', 'prepare', 'seal', 'ducts', 'check', 'wrap', 'ventilate', 'contain', 'insulate', 'close', 'prove'] as const
 export type Phase = (typeof phases)[number]
@@ -203,3 +204,24 @@ export const gapMethods = table<{ upToIn: number; method: string; role: string; 
 export const method = (gapIn: number) => gapMethods.rows.find(r => gapIn <= r.upToIn + 1e-9) ?? gapMethods.rows.at(-1)!
 
 export const inchesOf = (lengthFt: Quantity<'ft'>): Quantity<'in'> => work(inInches, { lengthFt })
+
+/** Cautions that stand on the tasks of more than one kind. */
+export const CAUTION = {
+  power: 'Power off and proved off.', framing: 'Step on framing only.', edges: 'Cut edges: gloves.', ladder: 'Ladder on level floor, held.', air: 'Nothing but air inside the dam.',
+  wires: 'Live wires: no metal tools in the holes; old cloth-covered wire or knobs: touch nothing, tell the lead.',
+  noncombustible: 'Metal and noncombustible material only (ASTM E136): no foam, no fire-block foam or caulk.',
+} as const
+
+/** What a piece of work takes: as needs of its task and as lines of the list of sealing. */
+export const takes = (...lines: readonly (readonly [Product, Quantity])[]) => ({
+  needs: lines.map(([p, quantity]): Need => ({ item: p.item, quantity })), materials: lines.map(([p, quantity]) => ({ item: p.item, quantity, unit: p.unit })),
+})
+
+/** Above the blown top: dams, shields and curbs. */
+export const damMargin = (books: Books) => books.start('dam-margin', 4, 'in', 'dam and curb above the blown top')
+export const seamBead = (books: Books) => books.start('bead-seam', 1 / 4, 'in', 'least bead of sealant on a seam')
+export const hotBead = (books: Books) => books.start('bead-hot', 3 / 8, 'in', 'bead of noncombustible sealant')
+/** A height as the crew cuts it: up to the quarter inch. */
+export const cutTo = (heightIn: Quantity<'in'>) => asTape(Math.ceil(heightIn.value * 4 - 1e-9) / 4)
+/** How deep a hole is filled round what passes through it. */
+export const holeDepth = (books: Books) => books.start('hole-depth', 1, 'in', 'depth of sealant or foam in a hole')
