@@ -3,6 +3,7 @@ import * as f from '../fields/index.ts'
 import type { Static, TObject } from '../fields/index.ts'
 import type { Finding } from '../findings/finding.ts'
 import { table } from '../reference/table.ts'
+import { times } from '../calc/arithmetic.ts'
 import { inInches } from '../calc/seal.ts'
 import { given, work, type Quantity, type Unit } from '../units/quantity.ts'
 import type { Books, Product } from '../books/books.ts'
@@ -225,3 +226,13 @@ export const hotBead = (books: Books) => books.start('bead-hot', 3 / 8, 'in', 'b
 export const cutTo = (heightIn: Quantity<'in'>) => asTape(Math.ceil(heightIn.value * 4 - 1e-9) / 4)
 /** How deep a hole is filled round what passes through it. */
 export const holeDepth = (books: Books) => books.start('hole-depth', 1, 'in', 'depth of sealant or foam in a hole')
+
+/** Plastic that ordinary foam and sealant can crack or soften. */
+export const COMPATIBLE = 'CPVC and other plastic under pressure or heat: only sealant that its label calls compatible; ordinary foam, solvent and plasticized caulk crack it.'
+/** Wider than foam may bridge (SWS 3.0101.1). */
+export const RIGID = 'rigid cover, sealed edge'
+export const rigidOver = (gapIn: number): boolean => gapIn > gapMethods.rows.at(-1)!.upToIn + 1e-9
+/** A cover laps the hole on each side. */
+export const coverLap = (books: Books) => books.start('soffit-lap', 2, 'in', 'cover wider than the hole, each side')
+/** The same for each of several. */
+export const timesOf = <U extends Unit>(one: Quantity<U>, count: Quantity<'each'>): Quantity<U> => ({ ...work(times, { amount: one, count }), unit: one.unit })

@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest'
 import * as ceilings from '../../src/reference/ceilings.ts'
 import * as fillTables from '../../src/reference/fills.ts'
+import * as pipeTables from '../../src/reference/pipes.ts'
 import type { Table } from '../../src/reference/table.ts'
 import * as targetTables from '../../src/reference/targets.ts'
 import * as access from '../../src/scope/access.ts'
@@ -10,12 +11,13 @@ import { sources, text } from './source.ts'
 
 type Any = Table<Record<string, unknown>>
 const isTable = (v: unknown): v is Any => typeof v === 'object' && v !== null && 'rows' in v && 'obtained' in v
-const tables = [ceilings, fillTables, targetTables, access, kind].flatMap(m => Object.values(m as Record<string, unknown>)).filter(isTable)
+const tables = [ceilings, fillTables, pipeTables, targetTables, access, kind].flatMap(m => Object.values(m as Record<string, unknown>)).filter(isTable)
 
 const OBTAINED = ['published, seen', 'published, seen in a copy', 'from memory, high', 'from memory, medium', 'from memory, low', 'judgment', 'common practice, no source']
 /** The column that names a row; two where one does not. */
 const KEYS: Readonly<Record<string, readonly string[]>> = {
   'ceiling-limits': ['board', 'thicknessIn', 'spacingIn'], lumber: ['size'], fills: ['fill'], conditions: ['condition'], targets: ['edition'], surfaces: ['what'], 'gap-methods': ['upToIn'],
+  pipes: ['series', 'nominalIn'],
   'access-headroom': ['upTo'], 'access-old-fill': ['upTo'], 'access-webs': ['webs'], 'access-hatch': ['shortIn', 'longIn'],
 }
 /** What a figure in a unit can be in a house: air to aerogel, foam dust to wet sand, one bay to a hall. */
@@ -28,7 +30,7 @@ describe('reference tables', () => {
     const made = sources.flatMap(f => [...text(f).matchAll(/\b(?:table<[^>]*>\(|table<Step>\(|= steps\('|= table\()/g)].map(() => f))
     expect(tables.length).toBeGreaterThanOrEqual(11)
     expect(tables.map(t => t.name).sort()).toEqual(Object.keys(KEYS).sort())
-    for (const f of new Set(made)) expect(['src/reference/ceilings.ts', 'src/reference/fills.ts', 'src/reference/targets.ts', 'src/scope/access.ts', 'src/scope/kind.ts'], f).toContain(f)
+    for (const f of new Set(made)) expect(['src/reference/ceilings.ts', 'src/reference/fills.ts', 'src/reference/pipes.ts', 'src/reference/targets.ts', 'src/scope/access.ts', 'src/scope/kind.ts'], f).toContain(f)
   })
 
   test.each(tables.map(t => [t.name, t] as const))('%s: source, how obtained, units, keys, figures', (_, t) => {
