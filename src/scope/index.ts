@@ -9,10 +9,11 @@ import { topPlate } from './openings/top-plate.ts'
 import { wireHole } from './openings/wire-hole.ts'
 import { pipe } from './openings/pipe.ts'
 import { plumbingStack } from './openings/plumbing-stack.ts'
+import { ceilingBox } from './openings/ceiling-box.ts'
 import { vermiculite } from './hazards/vermiculite.ts'
 
 export const areaKinds = [openFloor] as const
-export const openingKinds = [topPlate, recessedLight, chimney, droppedSoffit, hatch, wireHole, pipe, plumbingStack] as const
+export const openingKinds = [topPlate, recessedLight, chimney, droppedSoffit, hatch, wireHole, pipe, plumbingStack, ceilingBox] as const
 export const hazardKinds = [vermiculite] as const
 
 export type Area = Static<(typeof areaKinds)[number]['schema']>
