@@ -3,8 +3,8 @@ import * as f from '../fields/index.ts'
 import type { Static, TObject } from '../fields/index.ts'
 import type { Finding } from '../findings/finding.ts'
 import { table } from '../reference/table.ts'
-import { times } from '../calc/arithmetic.ts'
-import { inInches } from '../calc/seal.ts'
+import { personHours, times } from '../calc/arithmetic.ts'
+import { inFeet, inInches, stripMetal } from '../calc/seal.ts'
 import { given, work, type Quantity, type Unit } from '../units/quantity.ts'
 import type { Books, Product } from '../books/books.ts'
 import { asTape } from '../units/tape.ts'
@@ -17,7 +17,7 @@ export type Role = (typeof roles)[number]
 
 /** The kinds of work between which an order inside a phase is stated (estimate/order.ts). */
 export const works = ['clearing', 'set-up', 'old-fill', 'hot-seal', 'big-hole', 'small-hole', 'light', 'hatch', 'look', 'test', 'baffle', 'dam', 'marker',
-  'machine', 'blow', 'level', 'shut', 'clean-up', 'prove'] as const
+  'machine', 'blow', 'level', 'shut', 'clean-up', 'prove', 'roof-cut', 'fan-duct'] as const
 export type Work = (typeof works)[number]
 
 export const sizes = ['large', 'medium', 'small'] as const
@@ -236,3 +236,23 @@ export const rigidOver = (gapIn: number): boolean => gapIn > gapMethods.rows.at(
 export const coverLap = (books: Books) => books.start('soffit-lap', 2, 'in', 'cover wider than the hole, each side')
 /** The same for each of several. */
 export const timesOf = <U extends Unit>(one: Quantity<U>, count: Quantity<'each'>): Quantity<U> => ({ ...work(times, { amount: one, count }), unit: one.unit })
+
+/** Only noncombustible material (ASTM E136) may touch what is hot. */
+export const hotCheck = (used: readonly Product[], at: string): Finding[] => used.filter(p => !p.noncombustible).map(p => ({ code: 'not-noncombustible', severity: 'error', path: at, says: `${p.item} at a hot surface`,
+  why: 'only noncombustible material (ASTM E136) may touch it; the price book does not say that it is', mend: `fill the role ${p.role} with a product marked noncombustible: yes` }))
+/** Fill and sealant off a metal flue, unless its label says. */
+export const flueClearance = (books: Books) => books.start('flue-clearance', 3, 'in', 'fill off a vent or hot device', 'no label or company value; SWS 3.0102.2 default')
+
+/** An opening that nobody may close yet: a stop on covering its area, which only a changed file opens. */
+export const leftOpen = (gate: Pick<Gate, 'code' | 'why' | 'clearedBy' | 'path'>, item: { readonly in: string; readonly at: string }, what: string, method: string): Measure => ({
+  figures: { method, materials: [] }, tasks: [], unknowns: [`${what} (${item.at}) is not closed in this price: ${gate.why}.`],
+  gates: [{ ...gate, state: 'stop', where: item.at, in: item.in, stops: { phases: COVERING, places: [item.in] }, clearable: [] }],
+})
+
+export interface Dam { readonly runIn: Quantity<'in'>; readonly heightIn: Quantity<'in'>; readonly metal: Product }
+/** A metal dam round something hot: closed below, open on top. */
+export const damTask = ({ runIn, heightIn, metal }: Dam, id: string, title: string, inArea: string, access: Quantity<'factor'>, books: Books): Task => ({
+  id, title: `${title}, ${cutTo(heightIn)} in high, closed below, open on top`, phase: 'contain', work: 'dam', hot: true, size: 'medium', touches: [inArea], serves: fillOf(inArea), role: 'crew',
+  personHours: work(personHours, { amount: work(inFeet, { lengthIn: runIn }), rate: books.rate('dam', 0.06, 'ft'), access }), needs: [{ item: metal.item, quantity: work(stripMetal, { runIn, widthIn: heightIn }) }],
+  cautions: [CAUTION.air, CAUTION.edges], proof: 'photo with ruler',
+})
