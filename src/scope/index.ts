@@ -19,10 +19,11 @@ import { atticDoor } from './openings/attic-door.ts'
 import { metalFlue } from './openings/metal-flue.ts'
 import { combustionAirOpening } from './openings/combustion-air-opening.ts'
 import { heatProducingDevice } from './openings/heat-producing-device.ts'
+import { waterLine } from './openings/water-line.ts'
 import { vermiculite } from './hazards/vermiculite.ts'
 
 export const areaKinds = [openFloor] as const
-export const openingKinds = [topPlate, recessedLight, chimney, droppedSoffit, hatch, wireHole, pipe, plumbingStack, ceilingBox, openStudBay, ductBoot, openChase, exhaustFan, pullDownStair, atticDoor, metalFlue, combustionAirOpening, heatProducingDevice] as const
+export const openingKinds = [topPlate, recessedLight, chimney, droppedSoffit, hatch, wireHole, pipe, plumbingStack, ceilingBox, openStudBay, ductBoot, openChase, exhaustFan, pullDownStair, atticDoor, metalFlue, combustionAirOpening, heatProducingDevice, waterLine] as const
 export const hazardKinds = [vermiculite] as const
 
 export type Area = Static<(typeof areaKinds)[number]['schema']>
