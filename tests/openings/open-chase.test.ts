@@ -41,4 +41,8 @@ test.each(['appliance', 'unknown'] as const)('air for %s: never closed, nothing 
   expect(m.gates![0]).toMatchObject({ stops: { phases: ['wrap', 'insulate'], places: ['main'] }, clearable: [] })
   expect(m.unknowns).toHaveLength(1)
 })
+test('a flue wider than its chase is a finding', () => {
+  expect(codes(take({ ...chase, flue: 'yes', flueIn: 19 }))).toEqual(['flue-larger-than-chase'])
+  expect(codes(take({ ...chase, flue: 'yes', flueIn: 18 }))).toEqual([])
+})
 test('the demo books fill the roles', () => { expect(books.product('hot-sealant').noncombustible).toBe(true) })

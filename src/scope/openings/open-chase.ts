@@ -3,7 +3,9 @@ import { hoursWithMore, personHours } from '../../calc/arithmetic.ts'
 import { bead, boardArea, boxTop, clearOf, edge, height, ring, stripMetal, supports } from '../../calc/seal.ts'
 import { seriesR } from '../../calc/heat.ts'
 import { exactly, total, work } from '../../units/quantity.ts'
+import { asTape } from '../../units/tape.ts'
 import { baseR } from '../ceiling.ts'
+import { nothingBut } from '../pipe-fit.ts'
 import { CAUTION, COVERING, coverLap, damMargin, damTask, declinable, fillOf, flueClearance, hotBead, hotCheck, itself, leftOpen, opening, part, RIGID, seamBead, takes, where, type Gate, type Task } from '../kind.ts'
 
 const DROP = 'Open drop: not a place to stand.'
@@ -43,6 +45,8 @@ export const openChase = opening({
     // With a flue, or where nobody looked: as hot.
     const metal = books.product('sheet-metal'), sealant = books.product('hot-sealant')
     const flueIn = item.flueIn === undefined ? books.start('chase-flue', 6, 'in', 'flue in a chase, outside', 'flueIn not measured') : q('flueIn')
+    const narrowIn = Math.min(lengthIn.value, widthIn.value)
+    if (flueIn.value > narrowIn) return nothingBut({ code: 'flue-larger-than-chase', severity: 'error', path: item.flueIn === undefined ? `${at}/sizeIn` : `${at}/flueIn`, says: `a flue of ${asTape(flueIn.value)} in in a chase of ${asTape(narrowIn)} in`, why: 'the flue runs inside the chase', mend: 'measure both again, and write flueIn' })
     const cap = takes([metal, coverFt2], [sealant, work(bead, { runIn: total('in', { framing: edgeIn, flue: work(ring, { diameterIn: flueIn, count: one }) }), beadIn: hotBead(books) })])
     const tasks: Task[] = [{ ...base, title: 'Cap the chase with sheet metal in two halves and noncombustible sealant', work: 'hot-seal', hot: true, needs: cap.needs,
       personHours: work(personHours, { amount: one, rate: books.rate('chase-flue', 2, 'each'), access: area.access }),
