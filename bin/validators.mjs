@@ -38,10 +38,8 @@ function bare(node) {
     .map(([word, value]) => [word, word === 'properties' || word === '$defs' ? Object.fromEntries(Object.entries(value).map(([key, child]) => [key, bare(child)])) : bare(value)]))
 }
 
-/** Writes dist/validators.mjs: for each format a function that validates, and what its keys read. */
-export async function buildValidators() {
-  const { jobFormat, readsOf } = await imported('src/job/schemas.ts')
-  const formats = { Job: jobFormat() }
+/** A module with, for each format, a function that validates and what its keys read. */
+async function validatorModule(file, formats, readsOf) {
   const ajv = new Ajv(AJV_OPTIONS)
   for (const [name, format] of Object.entries(formats)) ajv.addSchema(bare(format), name)
   const validators = standalone.default(ajv, Object.fromEntries(Object.keys(formats).map(name => [`validate${name}`, name])))
@@ -50,12 +48,21 @@ export async function buildValidators() {
   const { outputFiles: [code] } = await build({
     absWorkingDir: root, stdin: { contents: `${validators}\n${tables}\n`, resolveDir: root, sourcefile: 'validators.js' }, write: false, bundle: true, format: 'esm', platform: 'node', target: 'node20', legalComments: 'none',
   })
-  put(join(root, 'dist', 'validators.mjs'), code.text)
-  put(join(root, 'dist', 'validators.d.mts'), [
+  put(join(root, 'dist', `${file}.mjs`), code.text)
+  put(join(root, 'dist', `${file}.d.mts`), [
     'export interface Fault { readonly instancePath: string; readonly schemaPath: string; readonly keyword: string; readonly params: Readonly<Record<string, unknown>> }',
     'export interface Validate { (data: unknown): boolean; errors?: readonly Fault[] | null }',
     ...Object.keys(formats).flatMap(name => [`export declare const validate${name}: Validate`, `export declare const reads${name}: Readonly<Record<string, 'number' | 'inches' | 'feet' | 'name'>>`]),
   ].join('\n') + '\n')
+}
+
+/** Writes dist/validators.mjs, and apart from it dist/book-validators.mjs: who estimates with the embedded books loads none for books. */
+export async function buildValidators() {
+  const { readsOf } = await imported('src/files/schema.ts')
+  const { jobFormat } = await imported('src/job/schemas.ts')
+  const { pricesFormat, companyFormat } = await imported('src/books/formats.ts')
+  await validatorModule('validators', { Job: jobFormat() }, readsOf)
+  await validatorModule('book-validators', { Prices: pricesFormat(), Company: companyFormat() }, readsOf)
 }
 
 /** The committed schemas as they should be: file name and text. */

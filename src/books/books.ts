@@ -60,7 +60,7 @@ export interface Books {
   choice(name: string): string | undefined
   readonly company: Company
   /** The company's own margin, whatever the job says. */
-  readonly companyMarginPct: number
+  readonly companyMarginPct: number | string
   readonly basis: { readonly priceBook: Named; readonly company: Named }
 }
 
@@ -73,7 +73,15 @@ export interface Company {
   readonly hoursPerDay: Quantity<'h'>
   readonly wageCents: Quantity<'cents'>
   readonly machine: 'truck' | 'rental'
+  /** Gross, or net of an overhead that is given. */
   readonly marginPct: Quantity<'pct'>
+  readonly overhead?: { readonly per: 'hour'; readonly cents: Quantity<'cents'> } | { readonly per: 'cost'; readonly pct: Quantity<'pct'> }
+  readonly salesTax: 'contractor-pays' | 'customer-taxed' | 'exempt'
+  readonly subMarkupPct?: Quantity<'pct'>
+  readonly travelPerMileCents?: Quantity<'cents'>
+  readonly travelPerDayCents?: Quantity<'cents'>
+  readonly permitCents?: Quantity<'cents'>
+  readonly billWholeDays: boolean
   readonly contingencyPct: Quantity<'pct'>
   readonly minimumCents: Quantity<'cents'>
   readonly salesTaxPct: Quantity<'pct'>

@@ -49,7 +49,7 @@ export function answer(product: BlownRow, book: string, need: Quantity<'R'>): Ch
 }
 
 /** One fault of a chart: which row, and both sides of what does not hold. */
-export interface ChartFault { readonly row: number; readonly severity: 'error' | 'warning'; readonly says: string; readonly why: string }
+export interface ChartFault { readonly code: string; readonly row: number; readonly severity: 'error' | 'warning'; readonly says: string; readonly why: string }
 
 const SIX = [13, 19, 22, 30, 38, 49]
 const halfUnit = (x: number): number => 0.5 * 10 ** -(String(x).split('.')[1]?.length ?? 0)
@@ -65,11 +65,11 @@ export function chartFaults(p: BlownRow): ChartFault[] {
   const perInch = p.chart.map(r => r.r / r.settledIn).sort((a, b) => a - b)
   const median = perInch[Math.floor(perInch.length / 2)]!
   p.chart.forEach((r, i) => {
-    const bad = (says: string, why: string): void => { out.push({ row: i, severity: 'error', says: `R-${r.r}: ${says}`, why }) }
+    const bad = (says: string, why: string, code = 'chart-row-wrong'): void => { out.push({ code, row: i, severity: 'error', says: `R-${r.r}: ${says}`, why }) }
     const thousand = product3(r.coverageFt2, r.bagsPer1000Ft2, 1000)
-    if (thousand.off > thousand.most) bad(`${r.coverageFt2} ft2 × ${r.bagsPer1000Ft2} bags = ${(r.coverageFt2 * r.bagsPer1000Ft2).toFixed(1)}, not 1,000`, 'coverage × bags for 1,000 ft2 must be 1,000')
+    if (thousand.off > thousand.most) bad(`${r.coverageFt2} ft2 × ${r.bagsPer1000Ft2} bags = ${(r.coverageFt2 * r.bagsPer1000Ft2).toFixed(1)}, not 1,000`, 'coverage × bags for 1,000 ft2 must be 1,000', 'chart-does-not-multiply')
     const bag = product3(r.coverageFt2, r.weightPsf, p.bagLb)
-    if (bag.off > bag.most) bad(`${r.coverageFt2} ft2 × ${r.weightPsf} psf = ${(r.coverageFt2 * r.weightPsf).toFixed(2)} lb, not ${p.bagLb}`, 'coverage × weight must be the net weight of a bag')
+    if (bag.off > bag.most) bad(`${r.coverageFt2} ft2 × ${r.weightPsf} psf = ${(r.coverageFt2 * r.weightPsf).toFixed(2)} lb, not ${p.bagLb}`, 'coverage × weight must be the net weight of a bag', 'chart-does-not-multiply')
     if (r.blownIn < r.settledIn) bad(`blown ${r.blownIn} in, settled ${r.settledIn} in`, 'fill settles, it does not grow')
     const each = r.r / r.settledIn
     if (each < 2 || each > 4.5 || Math.abs(each / median - 1) > 0.15) bad(`R ${each.toFixed(2)} per settled inch`, 'a chart stays between 2.0 and 4.5 and within 15 % of its median')
@@ -78,6 +78,6 @@ export function chartFaults(p: BlownRow): ChartFault[] {
     const before = p.chart[i - 1]
     if (before && !(r.r > before.r && r.settledIn > before.settledIn && r.blownIn > before.blownIn && r.weightPsf > before.weightPsf && r.coverageFt2 < before.coverageFt2 && r.bagsPer1000Ft2 > before.bagsPer1000Ft2)) bad('a column turns back', 'with R every column runs one way')
   })
-  for (const r of SIX) if (!p.chart.some(line => line.r === r)) out.push({ row: 0, severity: 'warning', says: `no row R-${r}`, why: '16 CFR 460.12 lists R-13, 19, 22, 30, 38 and 49' })
+  for (const r of SIX) if (!p.chart.some(line => line.r === r)) out.push({ code: 'chart-row-missing', row: 0, severity: 'warning', says: `no row R-${r}`, why: '16 CFR 460.12 lists R-13, 19, 22, 30, 38 and 49' })
   return out
 }

@@ -2,7 +2,7 @@
 import * as f from '../fields/index.ts'
 import { COMPANY_FORMAT } from './format-names.ts'
 
-const pct = (description: string, max = 100) => f.number('pct', { min: 0, max }, description)
+const pct = (description: string, max = 100, help: { default?: number; examples?: readonly number[] } = {}) => f.number('pct', { min: 0, max }, description, help)
 const usd = (description: string) => f.number('USD', { min: 0, max: 1000000 }, description)
 
 export const companySchema = f.fields({
@@ -10,24 +10,38 @@ export const companySchema = f.fields({
   name: f.text('name on outputs'),
   dated: f.date('day of these figures'),
   demo: f.optional(f.yesNo('invented figures')),
-  wage: usd('loaded, productive wage of one person-hour'),
+  wage: f.optional(usd('loaded, productive wage of one person-hour; or builtUpWage')),
+  builtUpWage: f.optional(f.fields({
+    basePerHour: f.number('USD', { min: 0, max: 1000 }, 'wage paid for one hour'),
+    burden: f.list(f.fields({ what: f.text('tax, insurance or benefit', { examples: ['workers’ compensation'] }), pct: pct('of the wage paid', 100, { examples: [12] }) }, 'one part of the burden'), 'what is paid on top of the wage', { max: 50 }),
+    productivePct: f.number('pct', { min: 1, max: 100 }, 'share of the paid hours that is work at the house: no drive, loading, rain, meetings', { examples: [80] }),
+  }, 'the wage of one person-hour from its parts')),
   crew: f.count(20, 'people on the job'),
-  hoursPerDay: f.number('h', { above: 0, max: 14 }, 'productive hours on site'),
+  hoursPerDay: f.number('h', { min: 1, max: 14 }, 'productive hours on site'),
   machine: f.word(['truck', 'rental'] as const, 'blowing machine'),
-  grossMarginPct: pct('gross margin: covers overhead and profit', 90),
+  grossMarginPct: f.optional(pct('gross margin: covers overhead and profit; or overhead and netProfitPct', 90)),
+  overheadPerHour: f.optional(usd('overhead on each person-hour, in place of a gross margin')),
+  overheadPct: f.optional(pct('overhead on cost, in place of a gross margin', 100, { examples: [25] })),
+  netProfitPct: f.optional(pct('share of the price that is profit, where overhead is given', 90, { examples: [8] })),
   contingencyPct: pct('on materials and labor, without tax'),
   minimumCharge: usd('least price of a job'),
-  salesTaxPct: pct('on materials, paid by the contractor', 30),
+  salesTax: f.optional(f.word(['contractor-pays', 'customer-taxed', 'exempt'] as const, 'who bears sales tax: the contractor on materials; the customer on the price, below the margin; nobody', { default: 'contractor-pays' })),
+  salesTaxPct: pct('sales tax', 30),
+  subMarkupPct: f.optional(pct('added to what other trades charge', 100, { default: 0 })),
+  travelPerMile: f.optional(usd('travel, each mile driven: there and back, each day; needs driveMi in the job')),
+  travelPerDay: f.optional(usd('travel, each day at the house, whatever the distance')),
+  permitFee: f.optional(usd('permit for a job, where the job gives no other')),
+  billWholeDays: f.optional(f.yesNo('a started day is billed as a whole one', { default: 'no' })),
   roundUpTo: f.number('USD', { above: 0, max: 1000 }, 'price is rounded up to a multiple of this'),
   validDays: f.count(365, 'days a price holds'),
-  depositPct: f.optional(pct('deposit asked; state law may cap it')),
+  depositPct: f.optional(pct('deposit asked; state law may cap it', 100, { default: 0 })),
   visitFee: f.optional(usd('charged for the visit to a house that may not start')),
   dumpFeePerTon: f.optional(usd('dump fee')),
   dumpFeeMinimum: f.optional(usd('least dump fee')),
   lightTreatment: f.optional(f.word(['box', 'swap', 'surface'] as const, 'lights that are not IC or not read')),
   subcontract: f.optional(f.list(f.fields({ work: f.id('work'), price: usd('price of one') }, 'a subcontractor’s price'), 'prices of other trades')),
-  rates: f.optional(f.list(f.fields({ work: f.id('work, as `lidwork explain` names it'), hours: f.number('h', { min: 0, max: 100 }, 'person-hours for one unit') }, 'a rate'), 'your own production rates')),
-  values: f.optional(f.list(f.fields({ id: f.id('assumption, by its id'), value: f.number('its unit', { min: 0, max: 100000 }, 'your value') }, 'a value'), 'your own starting values')),
+  rates: f.optional(f.list(f.fields({ work: f.id('work, as `lidwork explain` names it', { examples: ['top-plate-inside'] }), hours: f.number('h', { min: 0, max: 100 }, 'person-hours for one unit', { examples: [0.03] }) }, 'a rate'), 'your own production rates')),
+  values: f.optional(f.list(f.fields({ id: f.id('assumption, by its id', { examples: ['bead-seam'] }), value: f.number('its unit', { min: 0, max: 100000 }, 'your value', { examples: [0.25] }) }, 'a value'), 'your own starting values')),
 }, 'a company file')
 
 export type CompanyFile = f.Static<typeof companySchema>

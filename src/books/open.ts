@@ -2,8 +2,10 @@
 import type { JobTarget } from './job-target.ts'
 import { fills, type Fill } from '../reference/fills.ts'
 import { targets } from '../reference/targets.ts'
-import { assumed, given, row, type Quantity, type Unit } from '../units/quantity.ts'
+import { zoneOf } from '../reference/zones.ts'
+import { assumed, given, row, total, work, type Quantity, type Unit } from '../units/quantity.ts'
 import { decimal } from '../units/money.ts'
+import { productiveWage, withBurden } from '../calc/price.ts'
 import { answer } from './chart.ts'
 import type { BlownProduct, Books, Company, Product } from './books.ts'
 import type { CompanyFile } from './company-file.ts'
@@ -35,12 +37,29 @@ function productOf(p: ProductRow | BlownRow, book: string): Product {
   }
 }
 
+/** The wage of a productive hour: given, or from its parts. */
+function wageOf(c: CompanyFile): Quantity<'cents'> {
+  const { builtUpWage: parts } = c, at = `${c.name}: builtUpWage`
+  if (!parts) return row(cents(c.wage ?? 0), 'cents', `${c.name}: wage`, 'company file')
+  const burdenPct = total('pct', Object.fromEntries(parts.burden.map(b => [b.what, row(b.pct, 'pct', `${at}, ${b.what}`, 'company file')])))
+  const paidCents = work(withBurden, { wageCents: row(cents(parts.basePerHour), 'cents', `${at}, basePerHour`, 'company file'), burdenPct })
+  return work(productiveWage, { paidCents, productivePct: row(parts.productivePct, 'pct', `${at}, productivePct`, 'company file') })
+}
+
+function overheadOf(c: CompanyFile): Pick<Company, 'overhead'> {
+  if (c.overheadPerHour !== undefined) return { overhead: { per: 'hour', cents: row(cents(c.overheadPerHour), 'cents', `${c.name}: overheadPerHour`, 'company file') } }
+  return c.overheadPct === undefined ? {} : { overhead: { per: 'cost', pct: row(c.overheadPct, 'pct', `${c.name}: overheadPct`, 'company file') } }
+}
+
 function companyOf(c: CompanyFile): Company {
   const q = <U extends Unit>(key: keyof CompanyFile, value: number, unit: U) => row(value, unit, `${c.name}: ${key}`, 'company file')
   const usd = (key: keyof CompanyFile, value: number) => q(key, cents(value), 'cents')
   const or = <U extends Unit>(key: keyof CompanyFile, value: number | undefined, unit: U, id: string, what: string, why: string) => value === undefined ? assumed(id, 0, unit, what, why) : q(key, value, unit)
   return {
-    name: c.name, machine: c.machine, crew: q('crew', c.crew, 'person'), hoursPerDay: q('hoursPerDay', c.hoursPerDay, 'h'), wageCents: usd('wage', c.wage), marginPct: q('grossMarginPct', c.grossMarginPct, 'pct'),
+    name: c.name, machine: c.machine, crew: q('crew', c.crew, 'person'), hoursPerDay: q('hoursPerDay', c.hoursPerDay, 'h'), wageCents: wageOf(c), billWholeDays: c.billWholeDays === 'yes', salesTax: c.salesTax ?? 'contractor-pays',
+    marginPct: c.grossMarginPct === undefined ? q('netProfitPct', c.netProfitPct ?? 0, 'pct') : q('grossMarginPct', c.grossMarginPct, 'pct'), ...overheadOf(c),
+    ...(c.subMarkupPct === undefined ? {} : { subMarkupPct: q('subMarkupPct', c.subMarkupPct, 'pct') }), ...(c.travelPerMile === undefined ? {} : { travelPerMileCents: usd('travelPerMile', c.travelPerMile) }),
+    ...(c.travelPerDay === undefined ? {} : { travelPerDayCents: usd('travelPerDay', c.travelPerDay) }), ...(c.permitFee === undefined ? {} : { permitCents: usd('permitFee', c.permitFee) }),
     contingencyPct: q('contingencyPct', c.contingencyPct, 'pct'), minimumCents: usd('minimumCharge', c.minimumCharge), salesTaxPct: q('salesTaxPct', c.salesTaxPct, 'pct'), roundingCents: usd('roundUpTo', c.roundUpTo),
     validDays: q('validDays', c.validDays, 'day'), depositPct: or('depositPct', c.depositPct, 'pct', 'deposit', 'deposit', 'no deposit rule in the company file'),
     visitFeeCents: or('visitFee', c.visitFee === undefined ? undefined : cents(c.visitFee), 'cents', 'visit-fee', 'fee for a visit to a house that may not start', 'none in the company file'),
@@ -64,13 +83,13 @@ export function shelf(prices: PriceBook, companyFile: CompanyFile): Shelf {
   }
   const rates = new Map((companyFile.rates ?? []).map(r => [r.work, r.hours])), values = new Map((companyFile.values ?? []).map(v => [v.id, v.value]))
   const subs = new Map((companyFile.subcontract ?? []).map(s => [s.work, s.price]))
-  const company = companyOf(companyFile)
+  const company = companyOf(companyFile), { overhead: _, ...gross } = company
   const fillRows = new Map<string, Fill>(fills.rows.map(r => [r.fill, r]))
   const known = new Map<string, Quantity>()
   const once = (key: string, make: () => Quantity): Quantity => { const q = known.get(key) ?? make(); known.set(key, q); return q }
   const named = (b: PriceBook | CompanyFile) => ({ name: b.name, dated: b.dated, demo: b.demo === 'yes' })
   const steady = {
-    basis: { priceBook: named(prices), company: named(companyFile) }, companyMarginPct: companyFile.grossMarginPct,
+    basis: { priceBook: named(prices), company: named(companyFile) }, companyMarginPct: companyFile.grossMarginPct ?? `overhead and net profit of ${companyFile.netProfitPct ?? 0} %`,
     rate: (work: string, starting: number, per: string) => once(`rate.${work}`, () => rates.has(work) ? row(rates.get(work)!, 'h/unit', `${companyFile.name}: rates, ${work}`, 'company file')
       : assumed(`rate.${work}`, starting, 'h/unit', work.replaceAll('-', ' '), 'starting rate, not overridden by the company file', per)) as Quantity<'h/unit'>,
     start: <U extends Unit>(id: string, value: number, unit: U, what: string, why = 'starting value') => once(`start.${id}`, () => values.has(id) ? row(values.get(id)!, unit, `${companyFile.name}: values, ${id}`, 'company file')
@@ -86,11 +105,14 @@ export function shelf(prices: PriceBook, companyFile: CompanyFile): Shelf {
     prices, companyFile,
     for: job => ({
       ...steady,
-      company: job.marginPct === undefined ? company : { ...company, marginPct: given(job.marginPct, 'pct', '/choices/marginPct') },
+      // A gross margin of the job covers overhead too.
+      company: job.marginPct === undefined ? company : { ...gross, marginPct: given(job.marginPct, 'pct', '/choices/marginPct') },
       target() {
         if (job.rValue !== undefined) return given(job.rValue, 'R', '/target/rValue')
         const t = targets.rows.find(r => r.edition === job.code)!
-        return row(t.r[job.climateZone as keyof typeof t.r], 'R', `targets: ${t.edition}, table ${t.section}, zone ${job.climateZone}`, targets.source)
+        const { zone, map, counties, at, as } = zoneOf(job, job.code)!
+        const from = `targets: ${t.edition}, table ${t.section}, zone ${zone}`, picked = given(Number.parseInt(zone), 'each', at, as)
+        return map ? row(t.r[zone], 'R', `${from}; ${map.title}: ${counties}`, `${targets.source}; ${map.source}`, picked) : row(t.r[zone], 'R', from, targets.source, picked)
       },
     }),
   }

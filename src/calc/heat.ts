@@ -68,7 +68,7 @@ export const eaveDepth = formula({ id: 'eave-depth', says: 'heel − gap ÷ cos(
 /** How far in from the inside face of the wall the fill reaches its full depth. */
 export const stripWidth = formula({ id: 'strip-width', says: '(full depth − heel + gap ÷ cos(roof)) ÷ slope − wall, between 0 and what the area allows',
   source: 'geometry; vent gap square to the roof (IRC R806.3)',
-  args: { heelIn: ['in', 0.1, 60], gapIn: ['in', 0, 12], pitch: ['rise/12', 0.1, 24], fullIn: ['in', 0, 60], wallIn: ['in', 0, 24], mostIn: ['in', 0, 6000] },
+  args: { heelIn: ['in', 0.1, 60], gapIn: ['in', 0, 12], pitch: ['rise/12', 0.1, 24], fullIn: ['in', 0, 60], wallIn: ['in', 0, 24], mostIn: ['in', 0, 1e6] },
   gives: 'in',
   fn: x => Math.min(x.mostIn, Math.max(0, (x.fullIn - x.heelIn + eaveLift(x.gapIn, x.pitch)) / (x.pitch / 12) - x.wallIn)) })
 

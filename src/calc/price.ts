@@ -55,4 +55,17 @@ export const testHours = formula({ id: 'test-hours', says: 'set-up + appliances 
 
 export const personDays = formula({ id: 'person-days', says: 'crew · whole days', source: 'one kit for each person and day: company file', args: { crew: ['person', 1, 20], days: ['day', 0, 1e4] }, gives: 'person-day', fn: x => x.crew * x.days })
 
+/** Not rounded: the person-hour of a task is, once it is priced. */
+export const withBurden = formula({ id: 'with-burden', says: 'wage paid · (1 + burden)', source: 'payroll arithmetic: taxes, insurance and benefits come on top of each paid hour',
+  args: { wageCents: ['cents', 0, 1e5], burdenPct: ['pct', 0, 5000] }, gives: 'cents', fn: x => halfUp(x.wageCents * (100 + x.burdenPct) / 100, 0.0001) })
+
+export const productiveWage = formula({ id: 'productive-wage', says: 'cost of a paid hour ÷ productive share, to a hundredth of a cent', source: 'payroll arithmetic: hours that are paid but not worked at a house are borne by those that are',
+  args: { paidCents: ['cents', 0, 1e7], productivePct: ['pct', 1, 100] }, gives: 'cents', fn: x => halfUp(x.paidCents * 100 / x.productivePct, 0.01) })
+
+export const milesDriven = formula({ id: 'miles-driven', says: 'there and back, each day', source: 'distance of the job', args: { oneWayMi: ['mi', 0, 1000], days: ['day', 0, 1e4] }, gives: 'mi', fn: x => 2 * x.oneWayMi * x.days })
+
+/** What is left of the days that are billed whole. */
+export const hoursLeft = formula({ id: 'hours-left', says: 'crew · hours a day · days − hours, not below 0', source: 'company file: a started day is billed whole',
+  args: { crew: ['person', 1, 20], hoursPerDay: ['h', 1, 14], days: ['day', 0, 1e4], hours: ['h', 0, 1e5] }, gives: 'h', fn: x => halfUp(Math.max(0, x.crew * x.hoursPerDay * x.days - x.hours), 0.01) })
+
 export const difference = formula({ id: 'difference', says: 'after − before', source: 'arithmetic', args: { after: ['cents', -LOTS, LOTS], before: ['cents', -LOTS, LOTS] }, gives: 'cents', fn: x => x.after - x.before })

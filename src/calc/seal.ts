@@ -73,7 +73,9 @@ export const supports = formula({ id: 'supports', says: 'none to the span; else 
   args: { lengthIn: ['in', 0, 2400], widthIn: ['in', 0, 2400], spanIn: ['in', 1, 96] }, gives: 'ft',
   fn: x => Math.min(x.lengthIn, x.widthIn) <= x.spanIn + 1e-9 ? 0 : Math.floor(Math.max(x.lengthIn, x.widthIn) / x.spanIn) * Math.min(x.lengthIn, x.widthIn) / IN_PER_FT })
 
-export const clearAbove = formula({ id: 'clear-above', says: 'light + distance kept above', source: 'geometry', args: { heightIn: ['in', 0, 48], keepIn: ['in', 0, 24] }, gives: 'in', fn: x => x.heightIn + x.keepIn })
+/** A box must clear the light and stand above the fill. */
+export const boxHeight = formula({ id: 'box-height', says: 'the greater of light + clear and blown top + margin', source: 'NEC 410.116(B), SWS 4.1001.1',
+  args: { lightIn: ['in', 0, 48], clearIn: ['in', 0, 24], topOfFillInitialIn: ['in', 0, 120], marginIn: ['in', 0, 24] }, gives: 'in', fn: x => Math.max(x.lightIn + x.clearIn, x.topOfFillInitialIn + x.marginIn) })
 
 /** A hole round a pipe or wire, and what fills it. */
 export const gapRound = formula({ id: 'gap-round', says: '(hole − outside of the pipe) ÷ 2', source: 'geometry',

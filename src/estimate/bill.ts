@@ -20,7 +20,7 @@ export function bill(steps: readonly Step[], productOf: (item: string) => Produc
   for (const s of steps) for (const n of s.needs) {
     const line = by.get(n.item) ?? { quantities: {}, usedFor: [] }
     by.set(n.item, line)
-    line.quantities[`${s.id}${s.id in line.quantities ? `-${Object.keys(line.quantities).length}` : ''}`] = n.quantity
+    line.quantities[s.id in line.quantities ? `${s.id} (${Object.keys(line.quantities).length + 1})` : s.id] = n.quantity
     if (!line.usedFor.includes(s.id)) line.usedFor.push(s.id)
   }
   return [...by].sort(([a], [b]) => byText(a, b)).map(([item, { quantities, usedFor }]) => {

@@ -4,14 +4,15 @@ import { byText, type Finding } from '../findings/finding.ts'
 import type { Job } from '../job/job.ts'
 import { walk, isQuantity, total, work, exactly, type Quantity } from '../units/quantity.ts'
 import { difference } from '../calc/price.ts'
-import type { Phase, Task } from '../scope/kind.ts'
+import { opensHold, type Phase, type Task } from '../scope/kind.ts'
+import { zoneOf } from '../reference/zones.ts'
 import { averages } from './average.ts'
 import { bill } from './bill.ts'
 import { withDays } from './days.ts'
 import { opened, type NamedGate } from './gates.ts'
 import { merged, ordered, type Step } from './order.ts'
 import { ESTIMATE_FORMAT, type EstimateOut } from './output.ts'
-import { price } from './price.ts'
+import { driveMissing, price, visitLines } from './price.ts'
 import { standing, type Declined, type Standing } from './standing.ts'
 import { takeoff, type Taken } from './takeoff.ts'
 import { verdictOf } from './verdict.ts'
@@ -31,45 +32,46 @@ export interface Estimate {
 
 export function estimate(job: Job, books: Books, again = true): Estimate {
   const { data } = job
+  const zone = zoneOf(data.house, data.target.code)
   const taken = takeoff(data, books)
   const measures = [...taken.areas.map(a => a.measure), ...taken.openings.map(o => o.measure), ...taken.house]
   const gates = opened(measures.flatMap(m => m.gates ?? []), data.clearances ?? [], data.job.surveyedOn, books.company.name)
 
   // Tasks, and what the gates leave of them
-  const needed = measures.flatMap(m => m.tasks).filter(t => !t.ownVisit || t.work !== 'clearing' || t.closes !== undefined || gates.gates.some(g => g.clearedByTask === t.id && g.open))
+  const needed = measures.flatMap(m => m.tasks).filter(t => !opensHold(t) || gates.gates.some(g => g.clearedByTask === t.id && g.open))
   const appliances = data.appliances ?? []
   const untested = appliances.filter(a => gates.gates.some(g => g.open && g.of === a.id && g.clearedByTask === 'test-combustion-in'))
   const listed = !gates.gates.some(g => g.open && g.clearedByTask === 'look-appliances')
-  const scope = needed.filter(t => t.work !== 'clearing' || t.closes !== undefined)
+  const scope = needed.filter(t => !opensHold(t))
   const all = scope.length === 0 ? [] : [...needed, ...visitTasks({ appliances, untested, listed, scope }, books)]
   const declined = taken.openings.filter(o => o.found.item.decline === 'yes').map((o): Declined => ({ id: o.found.id, area: o.found.item.in, where: o.found.item.at }))
-  const stands = standing(all, gates.gates, declined)
+  const left = standing(all, gates.gates, declined)
+  const verdict = verdictOf(gates.gates, left, measures.flatMap(m => m.unknowns ?? []))
+  const stands = verdict === 'stop' ? nothingStands(left, gates.gates) : left
   const { planned, days } = withDays(merged(stands.open), books)
   const areaIds = data.areas.map(a => a.id)
   const steps = ordered(planned, areaIds)
 
   // Materials and price
-  const verdict = verdictOf(gates.gates, stands, measures.flatMap(m => m.unknowns ?? []))
-  const priced = verdict === 'stop' ? [] : steps
-  const materials = bill(priced, productFinder(books))
+  const materials = bill(steps, productFinder(books))
   const excludes = verdict === 'stop' ? onlyTheVisit(gates.gates) : excluded(gates.gates, stands, measures.flatMap(m => m.unknowns ?? []), declined)
-  const removals = taken.areas.flatMap(a => (a.measure.otherCents && priced.some(t => t.id.startsWith(`remove-${a.id}-`)) ? [[`disposal-${a.id}`, a.measure.otherCents] as const] : []))
+  const disposal = taken.areas.flatMap(a => (a.measure.otherCents && steps.some(t => t.parts.some(p => p.otherCents && a.measure.tasks.includes(p))) ? [[`disposal-${a.id}`, a.measure.otherCents] as const] : []))
   const fee = books.company.visitFeeCents
-  const prices = verdict === 'stop' ? { otherCents: fee, directCents: fee } : price(materials, steps, Object.fromEntries(removals), books)
-  const byPhase = hoursByPhase(priced)
+  const prices = verdict === 'stop' ? { otherCents: fee, directCents: fee } : price(materials, steps, { ...Object.fromEntries(disposal), ...visitLines(data, steps, days.whole, books) }, books)
+  const byPhase = hoursByPhase(steps)
 
   const areas = taken.areas.map(a => areaOut(a, taken, stands))
-  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact)]
+  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...driveMissing(data, books)]
   const out: Estimate['out'] = {
     format: ESTIMATE_FORMAT,
     job: { id: data.job.id, title: data.job.title, status: data.job.status, surveyedOn: data.job.surveyedOn, ...(data.job.customer === undefined ? {} : { customer: data.job.customer }) },
     basis: {
-      ...books.basis, ...(data.target.code === undefined ? {} : { codeEdition: data.target.code }), ...(data.house.climateZone === undefined ? {} : { climateZone: data.house.climateZone }),
+      ...books.basis, ...(data.target.code === undefined ? {} : { codeEdition: data.target.code }), ...(zone === undefined ? {} : { climateZone: zone.zone, ...(zone.map === undefined ? {} : { climateZoneMap: zone.map.name }) }),
       state: data.house.state, ...(data.house.county === undefined ? {} : { county: data.house.county }),
     },
     verdict,
     gates: gates.gates,
-    stopped: merged(stands.stopped.map(s => s.task)).map(t => { const s = stands.stopped.find(x => x.task.id === t.id)!; return { id: t.id, title: titled(t), phase: t.phase, gate: s.gate, why: s.why } }),
+    stopped: stoppedOut(stands),
     areas: areas.map(a => a.out) as never,
     ...(data.eaves === undefined ? {} : { eaves: eavesOut(taken, stands) as never }),
     sealing: taken.openings.map(o => sealingOut(o, steps)) as never,
@@ -91,6 +93,15 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
 }
 
 const titled = (t: { readonly title: string; readonly count?: number }): string => (t.count === undefined ? t.title : `${t.title} (${t.count})`)
+
+/** What is stopped, by task; a part of a task that stands otherwise goes by the name of its opening. */
+function stoppedOut({ open, stopped }: Standing): EstimateOut['stopped'] {
+  const standing = new Set(open.map(t => t.id))
+  return merged(stopped.map(s => (standing.has(s.task.id) ? { ...s.task, id: s.task.closes ?? `${s.task.id}-part` } : s.task))).map(t => {
+    const s = stopped.find(x => x.task.id === t.id || x.task.closes === t.id)!
+    return { id: t.id, title: titled(t), phase: t.phase, gate: s.gate, why: s.why }
+  })
+}
 
 function productFinder(books: Books): (item: string) => Product {
   return item => books.blown(item) ?? books.item(item)
@@ -143,6 +154,12 @@ function sealingOut({ found, measure }: Taken['openings'][number], steps: readon
   }
 }
 
+/** Under a stop the house has no work at all: what the gates left goes as well. */
+function nothingStands(left: Standing, gates: readonly NamedGate[]): Standing {
+  const gate = gates.find(g => g.open && g.state === 'stop')?.id ?? left.stopped[0]!.gate
+  return { ...left, open: [], stopped: [...left.stopped, ...left.open.map(task => ({ task, gate, why: 'nothing may start in this house' }))] }
+}
+
 /** A house where nothing may start has no price but the visit's. */
 const onlyTheVisit = (gates: readonly NamedGate[]): string[] =>
   gates.filter(g => g.open && g.state === 'stop').map(g => `No work is priced while ${g.id} is shut; it opens with ${g.clearedBy}.`)
@@ -190,9 +207,10 @@ function withLighter(made: Estimate, job: Job, books: Books, taken: Taken, gates
     if (!best) return []
     const other = estimate({ ...job, data: { ...job.data, choices: { ...job.data.choices, fill: { ...job.data.choices?.fill, [a.id]: best.item } } } }, books, false)
     const totalCents = other.out.price.totalCents as Quantity<'cents'> | undefined, now = made.out.price.totalCents as Quantity<'cents'> | undefined
-    if (!totalCents || !now) return []
+    if (!totalCents) return []
+    const filled = made.steps.some(s => s.buries?.includes(a.id))
     return [[a.id, { product: best.item, chartR: best.answer.row.r, interpolated: best.answer.row.interpolated, bags: chart.bagsFor(best.answer.row), ceilingLoadPsf: best.load, totalCents,
-      moreCents: work(difference, { after: totalCents, before: now }) }] as const]
+      ...(filled && now ? { moreCents: work(difference, { after: totalCents, before: now }) } : {}) }] as const]
   }))
   return { ...made, out: { ...made.out, areas: made.out.areas.map(a => { const l = lighter.get(String(a.id)); return l ? { ...a, lighter: l as never } : a }) } }
 }

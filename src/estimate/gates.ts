@@ -17,11 +17,10 @@ export interface NamedGate extends Gate {
 function named(gates: readonly Gate[]): (Gate & { id: string })[] {
   const seen = new Map<string, number>()
   return gates.map(g => {
-    if (g.of !== undefined) return { ...g, id: `${g.code}-${g.of}` }
-    if (g.in === 'house') return { ...g, id: g.code }
-    const key = `${g.code}-${g.in}`, n = (seen.get(key) ?? 0) + 1
+    const alone = g.of !== undefined || g.in === 'house'
+    const key = g.of !== undefined ? `${g.code}-${g.of}` : alone ? g.code : `${g.code}-${g.in}`, n = (seen.get(key) ?? 0) + 1
     seen.set(key, n)
-    return { ...g, id: `${key}-${n}` }
+    return { ...g, id: alone && n === 1 ? key : `${key}-${n}` }
   })
 }
 

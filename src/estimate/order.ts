@@ -29,6 +29,8 @@ interface EdgeRow { readonly earlier: Work; readonly later: Work; readonly why: 
 const PRACTICE = 'common practice, no source'
 /** The order inside a phase. */
 export const edgeRows: readonly EdgeRow[] = [
+  { earlier: 'hazard-look', later: 'clearing', why: 'nobody enters, opens a ceiling or runs a fan before the hazard is looked for', source: 'EPA vermiculite guidance: do not disturb' },
+  { earlier: 'hazard-look', later: 'set-up', why: 'nobody enters, opens a ceiling or runs a fan before the hazard is looked for', source: 'EPA vermiculite guidance: do not disturb' },
   { earlier: 'clearing', later: 'set-up', why: 'nothing is scheduled before its clearing step', source: 'Alaska program combustion rules; SWS 2.0100 series (from memory, medium)' },
   { earlier: 'hot-seal', later: 'small-hole', why: 'hot and big holes before small ones', source: 'DOE air-sealing guidance: large leaks first' },
   { earlier: 'big-hole', later: 'small-hole', why: 'hot and big holes before small ones', source: 'DOE air-sealing guidance: large leaks first' },
@@ -45,7 +47,8 @@ export function merged(tasks: readonly Task[]): Planned[] {
   const by = new Map<string, Task[]>()
   for (const t of tasks) { const same = by.get(t.id); if (same) same.push(t); else by.set(t.id, [t]) }
   return [...by.values()].map(parts => {
-    const first = parts[0]!, { closes: _, ...rest } = first
+    const first = parts[0]!, tallest = [...parts].sort((a, b) => (b.heightIn?.value ?? 0) - (a.heightIn?.value ?? 0))[0]!
+    const { closes: _, ...rest } = { ...first, title: tallest.title }
     const hours = parts.length === 1 ? first.personHours : total('h', parts.map(p => p.personHours))
     const subs = parts.flatMap(p => p.subcontractCents ?? [])
     const count = parts.reduce((sum, p) => sum + (p.count ?? 0), 0)

@@ -20,8 +20,8 @@ export interface AreaOut {
   finalR?: number; averageR?: number; uBefore: number; uAfter?: number; edgeStripFt?: number; markers?: number
   /** The chart rows beside the one blown, with what their bags cost. */
   neighborRows?: { chartR: number; bags: number; bagsCents: number }[]
-  /** The lightest product that meets the R within the ceiling's limit, and what the job costs with it. */
-  lighter?: { product: string; chartR: number; interpolated: boolean; bags: number; ceilingLoadPsf: number; totalCents: number; moreCents: number }
+  /** The lightest product that meets the R within the ceiling's limit, and what the job costs with it; how much more, where the fill at hand is in the price at all. */
+  lighter?: { product: string; chartR: number; interpolated: boolean; bags: number; ceilingLoadPsf: number; totalCents: number; moreCents?: number }
   stoppedBy: string[]
 }
 export interface SealingOut {
@@ -50,7 +50,10 @@ export interface EstimateOut {
   format: typeof ESTIMATE_FORMAT
   job: { id: string; title: string; status: string; surveyedOn: string; customer?: string }
   basis: { priceBook: { name: string; dated: string; demo: boolean }; company: { name: string; dated: string; demo: boolean }
-    codeEdition?: string; climateZone?: string; state: string; county?: string }
+    codeEdition?: string; climateZone?: string
+    /** The county map that gave the zone; absent where the job file gives it. */
+    climateZoneMap?: 'before-2021' | '2021'
+    state: string; county?: string }
   verdict: Verdict
   gates: GateOut[]
   stopped: StoppedOut[]

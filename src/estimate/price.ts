@@ -1,7 +1,10 @@
 // The price, line by line; each sum is redone by hand from the lines above it.
-import { floorAdded, lineCents, marginOf, markupOf, netOfIncentives, pctOf, roundingAdded, sale } from '../calc/price.ts'
+import { floorAdded, hoursLeft, lineCents, marginOf, markupOf, milesDriven, netOfIncentives, pctOf, roundingAdded, sale } from '../calc/price.ts'
 import type { Books } from '../books/books.ts'
-import { exactly, total, work, type Quantity } from '../units/quantity.ts'
+import { cents } from '../books/open.ts'
+import type { Finding } from '../findings/finding.ts'
+import type { JobFile } from '../job/job-file.ts'
+import { exactly, given, total, work, type Quantity } from '../units/quantity.ts'
 import type { MaterialLine } from './bill.ts'
 import type { Step } from './order.ts'
 
@@ -9,26 +12,48 @@ type Cents = Quantity<'cents'>
 const sum = (lines: Readonly<Record<string, Quantity>>): Cents => total('cents', lines)
 const none = (why: string): Cents => exactly(0, 'cents', why)
 
+/** What the visit itself costs, each only where the company charges it. */
+export function visitLines({ access, choices }: Pick<JobFile, 'access' | 'choices'>, steps: readonly Step[], days: Quantity<'day'>, books: Books): Readonly<Record<string, Cents>> {
+  const { company } = books, crewSteps = steps.filter(s => s.ownVisit !== true)
+  if (days.value === 0) return {}
+  const permit = choices?.permitFee === undefined ? company.permitCents : given(cents(choices.permitFee), 'cents', '/choices/permitFee')
+  const hours = total('h', Object.fromEntries(crewSteps.map(s => [s.id, s.personHours])))
+  return {
+    ...(company.travelPerMileCents && access?.driveMi !== undefined ? { travel: work(lineCents, { amount: work(milesDriven, { oneWayMi: given(access.driveMi, 'mi', '/access/driveMi'), days }), unitPriceCents: company.travelPerMileCents }) } : {}),
+    ...(company.travelPerDayCents ? { travel: work(lineCents, { amount: days, unitPriceCents: company.travelPerDayCents }) } : {}),
+    ...(permit ? { permit } : {}),
+    ...(company.billWholeDays ? { 'rest-of-last-day': work(lineCents, { amount: work(hoursLeft, { crew: company.crew, hoursPerDay: company.hoursPerDay, days, hours }), unitPriceCents: company.wageCents }) } : {}),
+  }
+}
+
+/** A rate for each mile and no miles: travel is missing from the price. */
+export const driveMissing = ({ access }: Pick<JobFile, 'access'>, books: Books): Finding[] => (books.company.travelPerMileCents && access?.driveMi === undefined
+  ? [{ code: 'drive-missing', severity: 'warning', path: access ? '/access' : '', on: 'key', says: 'no driveMi under access', why: `${books.company.name} charges each mile driven, and the price holds no travel`, mend: 'write driveMi: and the miles from shop to house, one way' }] : [])
+
 export function price(materials: readonly MaterialLine[], steps: readonly Step[], otherLines: Readonly<Record<string, Cents>>, books: Books) {
   const { company } = books
   const materialsCents = sum(Object.fromEntries(materials.map(m => [m.product.item, m.totalCents])))
-  const salesTaxCents = work(pctOf, { cents: materialsCents, pct: company.salesTaxPct })
+  const salesTaxCents = company.salesTax === 'contractor-pays' ? work(pctOf, { cents: materialsCents, pct: company.salesTaxPct }) : none(company.salesTax === 'exempt' ? 'exempt from sales tax' : 'the customer pays sales tax, below the margin')
   const laborCents = sum(Object.fromEntries(steps.map(s => [s.id, work(lineCents, { amount: s.personHours, unitPriceCents: company.wageCents })])))
   const subcontractCents = sum(Object.fromEntries(steps.flatMap(s => (s.subcontractCents ? [[s.id, s.subcontractCents]] : []))))
-  const otherCents = sum(otherLines)
+  const otherCents = sum({ ...otherLines, ...(company.subMarkupPct && subcontractCents.value > 0 ? { 'sub-markup': work(pctOf, { cents: subcontractCents, pct: company.subMarkupPct }) } : {}) })
   const directCents = sum({ materialsCents, salesTaxCents, laborCents, subcontractCents, otherCents })
   const contingencyCents = work(pctOf, { cents: sum({ materialsCents, laborCents }), pct: company.contingencyPct })
-  const overheadCents = none('covered by the gross margin')
+  const overheadCents = company.overhead === undefined ? none('covered by the gross margin')
+    : company.overhead.per === 'hour' ? work(lineCents, { amount: total('h', Object.fromEntries(steps.map(s => [s.id, s.personHours]))), unitPriceCents: company.overhead.cents })
+      : work(pctOf, { cents: sum({ directCents, contingencyCents }), pct: company.overhead.pct })
   const costCents = sum({ directCents, contingencyCents, overheadCents })
   const saleCents = work(sale, { costCents, marginPct: company.marginPct })
   const minimumAddedCents = work(floorAdded, { priceCents: saleCents, minimumCents: company.minimumCents })
   const roundingCents = work(roundingAdded, { priceCents: sum({ saleCents, minimumAddedCents }), stepCents: company.roundingCents })
-  const customerTaxCents = none('sales tax is paid by the contractor')
+  // What is offered; a tax that the customer pays is no part of the margin.
+  const offeredCents = sum({ saleCents, minimumAddedCents, roundingCents })
+  const customerTaxCents = company.salesTax === 'customer-taxed' ? work(pctOf, { cents: offeredCents, pct: company.salesTaxPct }) : none(company.salesTax === 'exempt' ? 'exempt from sales tax' : 'sales tax is paid by the contractor')
   const totalCents = sum({ saleCents, minimumAddedCents, roundingCents, customerTaxCents })
   const incentivesCents = none('no incentive in the file')
   return {
     materialsCents, salesTaxCents, laborCents, subcontractCents, otherCents, directCents, contingencyCents, overheadCents, costCents,
-    marginPct: work(marginOf, { priceCents: totalCents, costCents }), markupPct: costCents.value > 0 ? work(markupOf, { priceCents: totalCents, costCents }) : exactly(0, 'pct', 'no cost'),
+    marginPct: work(marginOf, { priceCents: offeredCents, costCents }), markupPct: costCents.value > 0 ? work(markupOf, { priceCents: offeredCents, costCents }) : exactly(0, 'pct', 'no cost'),
     minimumAddedCents, roundingCents, customerTaxCents, totalCents, incentivesCents, netCents: work(netOfIncentives, { totalCents, incentivesCents }),
     depositCents: work(pctOf, { cents: totalCents, pct: company.depositPct }), validDays: company.validDays,
   }

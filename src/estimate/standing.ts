@@ -8,8 +8,10 @@ export interface Standing { readonly open: readonly Task[]; readonly stopped: re
 /** An opening whose owner keeps it open. */
 export interface Declined { readonly id: string; readonly area: string; readonly where: string }
 
-const meets = (places: readonly string[], touches: Task['touches']): boolean => places.length === 0 || touches === 'house' || places.some(p => touches.includes(p))
-const stops = (g: NamedGate, t: Task): boolean => g.stops.phases.includes(t.phase) && meets(g.stops.places, t.touches)
+/** A task of the whole house goes with the last thing it serves, not with a stop in one place. */
+const meets = (places: readonly string[], touches: Task['touches']): boolean => places.length === 0 || (touches !== 'house' && places.some(p => touches.includes(p)))
+/** Whether a gate shuts a task, by phase and place. */
+export const shuts = (g: NamedGate, t: Task): boolean => g.stops.phases.includes(t.phase) && meets(g.stops.places, t.touches)
 
 const serving = (serves: Serves, open: readonly Task[], phaseOf: ReadonlyMap<Phase, number>, buried: ReadonlySet<string>): boolean =>
   serves.is === 'itself' || (serves.is === 'fill' ? serves.of.some(a => buried.has(a)) : serves.of.some(p => (phaseOf.get(p) ?? 0) > 0) && open.length > 0)
@@ -37,12 +39,12 @@ export function standing(tasks: readonly Task[], gates: readonly NamedGate[], de
     return d && { gate: 'declined', why: `owner keeps it open: ${d.where}` }
   })
   const stopGates = gates.filter(g => g.open && g.state === 'stop')
-  drop(t => { const g = stopGates.find(s => stops(s, t)); return g && { gate: g.id, why: g.why } })
+  drop(t => { const g = stopGates.find(s => shuts(s, t)); return g && { gate: g.id, why: g.why } })
   for (let changed = true; changed;) {
     changed = false
     for (const g of gates) if (g.open && g.state === 'mend' && !lost.has(g.id) && !open.some(t => t.id === g.clearedByTask)) {
       lost.add(g.id)
-      changed = drop(t => stops(g, t) ? { gate: g.id, why: `its own mend, ${g.clearedByTask}, is not done: ${g.why}` } : undefined) || changed
+      changed = drop(t => shuts(g, t) ? { gate: g.id, why: `its own mend, ${g.clearedByTask}, is not done: ${g.why}` } : undefined) || changed
     }
     // Work is never dropped and then covered.
     for (const d of declined) changed = drop(t => t.buries?.includes(d.area) ? { gate: 'declined', why: `would bury what the owner keeps open: ${d.where}` } : undefined) || changed

@@ -31,7 +31,7 @@ function guarded<M>(at: string, findings: Finding[], take: () => M): M | undefin
 /** The largest hatch, its shorter side first: through it all work passes. */
 function largestHatch(job: JobFile): readonly [Quantity, Quantity] | undefined {
   const hatches = job.openings.flatMap((o, i) => (o.kind === 'hatch' ? [{ size: o.sizeIn, at: `/openings/${i}` }] : []))
-  const best = hatches.sort((a, b) => b.size[0] * b.size[1] - a.size[0] * a.size[1])[0]
+  const best = hatches.sort((a, b) => b.size[0] * b.size[1] - a.size[0] * a.size[1] || Math.min(...b.size) - Math.min(...a.size))[0]
   if (!best) return undefined
   const short = best.size[0] <= best.size[1] ? 0 : 1
   return [part(best.at, 'sizeIn', best.size, short), part(best.at, 'sizeIn', best.size, 1 - short)]
@@ -54,7 +54,10 @@ export function takeoff(job: JobFile, books: Books): Taken {
       eaves: eaves.filter(e => e.item.in === item.id), ...(fill === undefined ? {} : { fill, fillAt: `/choices/fill/${item.id}` }), ...(hatchIn ? { hatchIn } : {}),
       eavesUnknown: job.eaves === undefined,
     }))
-    return measure ? [{ id: item.id, at, measure }] : []
+    if (!measure) return []
+    // A hazard that the file describes is said once, in its own words.
+    const gates = (measure.gates ?? []).filter(g => !job.hazards.some(h => h.kind === g.code))
+    return [{ id: item.id, at, measure: { ...measure, gates } }]
   })
   const around = new Map<string, AreaAround>(areas.map(a => [a.id, { id: a.id, topOfFillInitialIn: a.measure.topOfFillInitialIn, access: a.measure.access, filled: a.measure.filled }]))
 
@@ -67,7 +70,9 @@ export function takeoff(job: JobFile, books: Books): Taken {
     const it = found(item, at, `${key}-${n}`) as Found<Opening>
     const kind = openingKinds.find(k => k.kind === item.kind)! as unknown as Kind<never, OpeningAround>
     const measure = guarded(at, findings, () => kind.takeoff(it as never, books, { area }))
-    return measure ? [{ found: it, measure }] : []
+    if (!measure) return []
+    // Kept open by the owner: no fill comes near it, so it shuts nothing else.
+    return [{ found: it, measure: item.decline === 'yes' ? { ...measure, gates: (measure.gates ?? []).filter(g => g.state === 'note') } : measure }]
   })
 
   const house: Measure[] = [

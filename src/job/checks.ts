@@ -2,6 +2,9 @@
 import type { Finding } from '../findings/finding.ts'
 import { pointer } from '../findings/places.ts'
 import { nearest } from '../findings/suggest.ts'
+import { dateFault } from '../files/dates.ts'
+import { editions } from '../reference/targets.ts'
+import { countiesNamed, countiesNear, zoneByMap, zoneMaps, zoneOn } from '../reference/zones.ts'
 import { areaKinds, openingKinds } from '../scope/index.ts'
 import { found, type Found } from '../scope/kind.ts'
 import { IN_PER_FT } from '../units/convert.ts'
@@ -49,11 +52,29 @@ const ofAnAppliance: Rule = (job, say) => {
   }
 }
 
-const target: Rule = ({ target: { code, rValue }, house, areas }, say) => {
+const target: Rule = ({ target: { code, rValue } }, say) => {
   if (code !== undefined && rValue !== undefined) say('target-twice', '/target', 'both code and rValue', 'the goal is a code edition or an R, not both', 'take one of them out', { on: 'key' })
   if (code === undefined && rValue === undefined) say('target-missing', '/target', 'neither code nor rValue', 'without a goal nothing says how much to blow', 'write target: {code: iecc-2021} or target: {rValue: 49}', { on: 'key' })
-  if (code !== undefined && rValue === undefined && house.climateZone === undefined && !areas.every(a => a.rValue !== undefined)) {
-    say('zone-missing', '/target/code', `code: ${code}`, 'the R that an edition asks for depends on the climate zone', `under house: write climateZone: 5, the zone of the county by the map of ${code}`)
+}
+
+const either = (names: readonly string[]): string => (names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} or ${names.at(-1)!}`)
+
+/** The climate zone: written, or of the county by the map of the edition. */
+const zone: Rule = ({ target: { code, rValue }, house, areas }, say) => {
+  const { state, county, climateZone } = house
+  const asked = code !== undefined && rValue === undefined && areas.some(a => a.rValue === undefined), needed = asked && climateZone === undefined
+  const edition = code ?? editions.at(-1)!, map = zoneMaps[edition]
+  const byMap = zoneByMap(map, house), named = county === undefined ? [] : countiesNamed(state, county)
+  if (county !== undefined && named.length === 0) {
+    const near = countiesNear(state, county), itself = 'write the zone itself, such as climateZone: 5'
+    const mend = near.length > 0 ? `did you mean ${either(near)}?${needed ? ` If not, ${itself}` : ''}` : `write the county, not the town; ${needed ? `or ${itself}` : 'or leave it out'}`
+    say('county-unknown', '/house/county', `county: ${county}`, `no county of ${state} has that name`, mend, needed ? {} : { severity: 'warning' })
+  } else if (needed && byMap === undefined && county === undefined) {
+    say('zone-missing', '/target/code', `code: ${code}`, 'the R that an edition asks for depends on the climate zone', `under house: write county: and its name, or climateZone: 5, the zone of the county by the map of ${code}`)
+  } else if (needed && byMap === undefined) {
+    say('county-ambiguous', '/house/county', `county: ${county!}`, `on the ${map.title} that may be ${either(named.map(c => `${c.name} in zone ${zoneOn(map, c)}`))}`, 'write the one that the house stands in, or the zone itself, such as climateZone: 5')
+  } else if (asked && byMap !== undefined && climateZone !== undefined && byMap.zone !== climateZone) {
+    say('zone-differs-from-map', '/house/climateZone', `climateZone: ${climateZone}`, `the ${map.title}, which ${edition} uses, has ${byMap.counties} in zone ${byMap.zone}`, 'take climateZone out to go by the map; leave it where state or town has a map of its own', { severity: 'note' })
   }
 }
 
@@ -95,23 +116,19 @@ const choices: Rule = (job, say) => {
   }
 }
 
-const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31]
-const daysIn = (year: number, month: number): number => (month === 2 && (year % 4 === 0 && year % 100 !== 0 || year % 400 === 0) ? 29 : DAYS[month - 1]!)
-
 const dates: Rule = (job, say) => {
   const all: [string, string][] = [['/job/surveyedOn', job.job.surveyedOn]]
   for (const [i, a] of (job.appliances ?? []).entries()) if (a.test) all.push([`/appliances/${i}/test/on`, a.test.on])
   for (const [i, c] of (job.clearances ?? []).entries()) all.push([`/clearances/${i}/on`, c.on])
   for (const [path, date] of all) {
-    const [year, month, day] = date.split('-').map(Number) as [number, number, number]
-    const last = daysIn(year, month)
-    if (day > last) say('date-not-real', path, `the day ${date}`, `that month has ${last} days`, 'write the day it was')
+    const fault = dateFault(date)
+    if (fault) say(fault.code, path, fault.says, fault.why, fault.mend)
   }
   const surveyed = Number(job.job.surveyedOn.slice(0, 4)), { yearBuilt } = job.house
   if (yearBuilt !== undefined && yearBuilt > surveyed) say('built-after-survey', '/house/yearBuilt', `yearBuilt: ${yearBuilt}`, `the survey was in ${surveyed}`, 'correct the one or the other')
 }
 
-const rules: readonly Rule[] = [unique('areas', 'area'), unique('appliances', 'appliance'), inAnArea, ofAnAppliance, target, notFound, eaves, choices, dates]
+const rules: readonly Rule[] = [unique('areas', 'area'), unique('appliances', 'appliance'), inAnArea, ofAnAppliance, target, zone, notFound, eaves, choices, dates]
 
 /** All that the rules find in a job that has the right form. */
 export function checks(job: JobFile): Finding[] {

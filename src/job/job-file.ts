@@ -23,8 +23,8 @@ export const jobSchema = f.fields({
   }, 'the job'),
   house: f.fields({
     state: f.word(states, 'two-letter state'),
-    county: f.optional(f.text('county', { examples: ['Sauk'] })),
-    climateZone: f.optional(f.nameOrNumber(`^(${zones.join('|')})$`, 'zone', 'IECC climate zone: 1 to 8, or 4C; by the map of the edition used', { examples: [5, '4C'] })),
+    county: f.optional(f.text('county, parish or borough; gives the climate zone', { examples: ['Sauk'] })),
+    climateZone: f.optional(f.nameOrNumber(`^(${zones.join('|')})$`, 'zone', 'IECC climate zone: 1 to 8, or 4C; else that of the county, by the map of the edition used', { examples: [5, '4C'] })),
     yearBuilt: f.optional(f.number('year', { min: 1600, max: 2100, whole: true }, 'year built; without it every year is possible', { examples: [1962] })),
     stories: f.optional(f.number('stories', { min: 1, max: 5 }, 'stories above grade', { examples: [1, 1.5] })),
     floorAreaFt2: f.optional(f.number('ft2', { above: 0, max: 100000 }, 'conditioned floor area')),
@@ -38,6 +38,7 @@ export const jobSchema = f.fields({
   access: f.optional(f.fields({
     hoseFt: f.optional(f.feet(500, 'truck to the far end', { examples: ['~90'] })),
     walkToHatchFt: f.optional(f.feet(500, 'door to hatch')),
+    driveMi: f.optional(f.number('mi', { min: 0, max: 1000 }, 'shop to house, one way', { examples: [18] })),
   }, 'way in')),
   notFound: f.list(f.word(hazardKinds.map(k => k.kind), 'a hazard'), 'hazards you looked for and did not find'),
   hazards: f.list(f.oneOfKinds<Hazard>(hazardKinds.map(k => k.kind), 'a hazard seen or suspected'), 'hazards you saw or suspect; the rest counts as not looked at'),
@@ -58,7 +59,12 @@ export const jobSchema = f.fields({
   choices: f.optional(f.fields({
     fill: f.optional(f.byName(f.id('a blown product of the price book'), 'blown product for each area', )),
     marginPct: f.optional(f.number('pct', { min: 0, max: 90 }, 'gross margin of this job')),
+    permitFee: f.optional(f.number('USD', { min: 0, max: 100000 }, 'permit for this job, in place of the company’s', { examples: [85] })),
   }, 'what was chosen for this job')),
+  books: f.optional(f.fields({
+    prices: f.optional(f.text('price book, by its path from the folder of this file', { examples: ['prices.yaml'] })),
+    company: f.optional(f.text('company file, by its path from the folder of this file', { examples: ['company.yaml'] })),
+  }, 'your own books; without them the built-in ones')),
 }, 'one surveyed house')
 
 export type JobFile = f.Static<typeof jobSchema>

@@ -1,66 +1,6 @@
-// The file formats as JSON Schema, composed from the fields and the kinds.
+// The job file as JSON Schema, composed from the fields and the kinds.
 import * as f from '../fields/index.ts'
 import { jobSchema, kindSchemas } from './job-file.ts'
-import type { Reads } from './normalize.ts'
-import type { Grammar } from '../units/tape.ts'
 
 /** The job file. */
 export const jobFormat = (): object => f.format('lidwork-job-1', 'lidwork job file: one surveyed house', jobSchema, kindSchemas)
-
-/** What the findings and the reader look at in a schema. */
-export interface Node {
-  readonly type?: string | readonly string[]
-  readonly title?: string
-  readonly description?: string
-  readonly examples?: readonly unknown[]
-  readonly default?: unknown
-  readonly enum?: readonly string[]
-  readonly const?: string
-  readonly pattern?: string
-  readonly minimum?: number
-  readonly exclusiveMinimum?: number
-  readonly maximum?: number
-  readonly multipleOf?: number
-  readonly minLength?: number
-  readonly maxLength?: number
-  readonly minItems?: number
-  readonly maxItems?: number
-  readonly properties?: Readonly<Record<string, Node>>
-  readonly required?: readonly string[]
-  readonly additionalProperties?: false | Node
-  readonly items?: Node
-  readonly oneOf?: readonly { readonly $ref: string }[]
-  readonly $defs?: Readonly<Record<string, Node>>
-  readonly 'x-unit'?: string
-  readonly 'x-reads'?: string
-}
-
-/**
- * What each key of a format holds, where that is a number or a name like one.
- * @throws Error when one key name would have to be read in two ways
- */
-export function readsOf(format: object): Reads {
-  const reads = new Map<string, Grammar | 'name' | 'as it stands'>()
-  const held = (node: Node): Grammar | 'name' | 'as it stands' | undefined => {
-    if (node['x-unit'] !== undefined) return node['x-reads'] as Grammar
-    if (Array.isArray(node.type) && node.type.includes('number')) return 'name'
-    if (node.items) return held(node.items)
-    if (node.additionalProperties) return held(node.additionalProperties)
-    return node.properties || node.oneOf ? undefined : 'as it stands'
-  }
-  const visit = (node: Node): void => {
-    for (const [key, child] of Object.entries(node.properties ?? {})) {
-      const as = held(child), before = reads.get(key)
-      if (as !== undefined) {
-        if (before !== undefined && before !== as) throw new Error(`the key ${key} reads ${before} in one place and ${as} in another: give one of them another name`)
-        reads.set(key, as)
-      }
-      visit(child)
-    }
-    if (node.items) visit(node.items)
-    if (node.additionalProperties) visit(node.additionalProperties)
-    Object.values(node.$defs ?? {}).forEach(visit)
-  }
-  visit(format as Node)
-  return Object.fromEntries([...reads].filter((r): r is [string, Grammar | 'name'] => r[1] !== 'as it stands'))
-}

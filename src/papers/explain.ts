@@ -43,7 +43,8 @@ function find(all: ReadonlyMap<string, Quantity>, path: string): Quantity | unde
 
 const digits = (q: Quantity): string => String(Number(q.value.toPrecision(6)))
 const unit = (q: Quantity): string => q.unit === 'each' ? '' : q.from.is === 'assumed' && q.from.per !== undefined ? `h/${q.from.per}` : q.unit
-const shown = (q: Quantity): string => `${digits(q)} ${unit(q)}`.trim()
+/** A word of the file stands for itself: zone 4C is picked as 4C. */
+const shown = (q: Quantity): string => (q.from.is === 'given' && q.from.as !== undefined ? q.from.as : `${digits(q)} ${unit(q)}`.trim())
 
 function origin(q: Quantity, lookup: (path: string) => string): string {
   const { from } = q

@@ -2,18 +2,10 @@
 import type { TSchema } from '../fields/index.ts'
 import { jobSchema, JOB_FORMAT } from '../job/job-file.ts'
 import { areaKinds, hazardKinds, openingKinds } from '../scope/index.ts'
-import { asFeet, asTape } from '../units/tape.ts'
+import { beside, BESIDE, capital, head, item, keys, mapping, meaning, node, section, typed, wrapped, type Node, type Value } from './commented.ts'
 
 /** The name under which a job file finds its schema: beside it. */
 export const SCHEMA_BESIDE = 'lidwork-job.schema.json'
-
-interface Node {
-  readonly description?: string; readonly default?: unknown; readonly examples?: readonly unknown[]; readonly enum?: readonly string[]; readonly 'x-reads'?: string; readonly const?: unknown
-  readonly properties?: Readonly<Record<string, Node>>; readonly required?: readonly string[]; readonly items?: Node
-}
-const node = (schema: TSchema): Node => schema as Node
-
-type Value = string | number | readonly Value[] | { readonly [key: string]: Value }
 
 /** What is invented; every key that is not here stands in the file as a comment. */
 const HOUSE: Readonly<Record<string, Readonly<Record<string, Value>>>> = {
@@ -22,6 +14,7 @@ const HOUSE: Readonly<Record<string, Readonly<Record<string, Value>>>> = {
   target: { code: 'iecc-2018' },
   access: {},
   choices: {},
+  books: {},
 }
 /** Examples for keys that the schema shows none for. */
 const EXAMPLES: Readonly<Record<string, Value>> = { fill: { main: 'demo-loose-cellulose' } }
@@ -30,74 +23,6 @@ const PAPER: Value = { gate: 'combustion-untested', of: 'heater', kind: 'combust
 const EAVES: readonly Value[] = ['north', 'south'].map(at => ({ in: 'main', at, lengthFt: 48, ventedBays: 36, goodBaffles: 0 }))
 /** Openings that stand in the file; the other kinds stand beside them as comments. */
 const SEEN = ['top-plate', 'recessed-light', 'hatch']
-
-const NUMBERS = ['number', 'inches', 'feet', 'date']
-const PLAIN = /^[A-Za-z0-9~][\w.'/-]*( [\w.'()&/-]+)*$/
-/** Text that YAML would read as something else. */
-const OTHER_MEANING = /^(true|false|null|[\d.+-]+([eE][\d+-]+)?|0[xo][\da-fA-F]+)$/i
-
-/** A value as a person types it: figures as the tape reads, quotes only where YAML needs them. */
-function typed(value: Value, at: Node = {}): string {
-  if (typeof value === 'number') {
-    if (at['x-reads'] === 'inches') return asTape(value)
-    return at['x-reads'] === 'feet' && !Number.isInteger(value) ? asFeet(value).slice(0, -1) : String(value)
-  }
-  if (typeof value === 'string') return PLAIN.test(value) && (NUMBERS.includes(at['x-reads'] ?? '') || !OTHER_MEANING.test(value)) ? value : JSON.stringify(value)
-  if (Array.isArray(value)) return `[${value.map(v => typed(v as Value, at.items)).join(', ')}]`
-  return `{${Object.entries(value).map(([k, v]) => `${k}: ${typed(v as Value, at.properties?.[k])}`).join(', ')}}`
-}
-
-const MOST_WORDS = 12
-
-/** What a key means: its words and its unit, and what holds without it. */
-function meaning(at: Node, required: boolean): string {
-  const words = at.enum ?? at.items?.enum
-  const listed = words && words.length <= MOST_WORDS ? ` (${words.join(', ')})` : ''
-  return `${(at.description ?? '').replace(' [each]', '')}${listed}${at.default === undefined ? required ? '' : '; may be left out' : `; without it: ${typed(at.default as Value, at)}`}`
-}
-
-const BESIDE = 46
-const WIDTH = 118
-/** A line with what it means behind it, or above it where there is no room. */
-function beside(line: string, comment: string, indent: string): string[] {
-  const padded = `${line.padEnd(BESIDE - 2)}  # ${comment}`
-  return padded.length <= WIDTH ? [padded] : [...wrapped(comment, indent), line]
-}
-function wrapped(text: string, indent: string): string[] {
-  const lines = ['']
-  for (const word of text.split(' ')) {
-    if (lines.at(-1)!.length + word.length > WIDTH - indent.length - 4) lines.push('')
-    lines[lines.length - 1] += ` ${word}`
-  }
-  return lines.map(l => `${indent}#${l}`)
-}
-
-const example = (key: string, at: Node): string => {
-  const value = (EXAMPLES[key] ?? at.examples?.[0] ?? at.default ?? at.enum?.[0]) as Value | undefined
-  return value === undefined ? '' : ` ${typed(value, at)}`
-}
-
-/** A mapping, a key to a line; keys without a value stand as comments with an example. */
-function mapping(schema: Node, values: Readonly<Record<string, Value>>, indent: string): string[] {
-  return Object.entries(schema.properties ?? {}).flatMap(([key, at]) => {
-    const required = schema.required?.includes(key) ?? false
-    const value = values[key]
-    const line = value === undefined ? `${indent}# ${key}:${example(key, at)}` : `${indent}${key}: ${typed(value, at)}`
-    return beside(line, meaning(at, required), indent)
-  })
-}
-
-/** A list with an item in one line, under what its keys mean. */
-const KEY_WIDTH = 14
-const keys = (schema: Node, indent: string, except: readonly string[] = []): string[] => Object.entries(schema.properties ?? {})
-  .filter(([key, at]) => at.const === undefined && !except.includes(key))
-  .flatMap(([key, at]) => {
-    const [first = '', ...more] = wrapped(meaning(at, schema.required?.includes(key) ?? false), indent + ' '.repeat(KEY_WIDTH + 2))
-    return [`${indent}#   ${key.padEnd(KEY_WIDTH)}${first.replace(/^ *# /, '')}`, ...more.map(l => `${indent}#   ${' '.repeat(KEY_WIDTH)}${l.replace(/^ *# /, '')}`)]
-  })
-const item = (value: Value, schema: Node, indent: string, live: boolean): string => `${indent}${live ? '' : '# '}- ${typed(value, schema)}`
-
-const section = (title: string, lines: readonly string[]): string => [`# ---- ${title}`, ...lines, ''].join('\n')
 
 /** Keys that every opening has are explained once. */
 const SHARED = ['in', 'at', 'decline']
@@ -110,12 +35,11 @@ const kindLines = (kinds: readonly { kind: string; title: string; schema: TSchem
 export function newJob(): string {
   const at = (key: string): Node => node(jobSchema).properties![key]!
   const of = (key: string): Node => at(key).items!
-  const block = (key: string): string => section(capital(at(key).description!), [Object.keys(HOUSE[key]!).length === 0 ? `# ${key}:` : `${key}:`, ...mapping(at(key), HOUSE[key]!, '  ')])
+  const block = (key: string): string => section(capital(at(key).description!), [Object.keys(HOUSE[key]!).length === 0 ? `# ${key}:` : `${key}:`, ...mapping(at(key), HOUSE[key]!, '  ', EXAMPLES)])
   const everyOpening = node(openingKinds[0].schema)
   const area = areaKinds[0]
   return [
-    `# yaml-language-server: $schema=./${SCHEMA_BESIDE}`,
-    `# $schema: ./${SCHEMA_BESIDE}`,
+    ...head(SCHEMA_BESIDE),
     '# One surveyed house, in the order of the walk. House and people are invented: write over them.',
     '# Numbers as the tape reads: 14\'7 or 14\' 7 1/2" where a key ends in Ft; 3/8 or 3 1/2 where it ends in In; ~22 means "about 22".',
     '# in = which area (an id below); at = where, in your own words. A line behind # is an example: take the # away to use it.',
@@ -134,11 +58,9 @@ export function newJob(): string {
       ...keys({ ...everyOpening, properties: Object.fromEntries(SHARED.map(key => [key, everyOpening.properties![key]!])) }, ''),
       'openings:', ...kindLines(openingKinds, SEEN, SHARED)]),
     section(`Papers: ${at('clearances').description!}`, [...keys(of('clearances'), ''), '# clearances:', `  # - ${typed(PAPER, of('clearances'))}`]),
-    block('choices'),
+    block('choices'), block('books'),
   ].join('\n').trimEnd() + '\n'
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 /** An area has too much to say for one line. */
 function areaBlock(kind: string, title: string, schema: Node, sample: Readonly<Record<string, Value>>): string[] {

@@ -1,5 +1,6 @@
 // The estimate on a terminal, for the person who priced it. It lays out and picks words; every figure comes with the estimate.
 import type { AreaOut, EstimateOut, GateOut, MaterialOut, TaskOut } from '../estimate/output.ts'
+import { countiesNamed } from '../reference/zones.ts'
 import { printable } from '../findings/printable.ts'
 import { phases, type Phase } from '../scope/kind.ts'
 import { halfUp } from '../units/money.ts'
@@ -36,8 +37,9 @@ const edition = (code: string): string => code.replace(/^iecc-/, `IECC${NB}`)
 
 function place({ basis }: EstimateOut): string {
   const { state, county, codeEdition, climateZone } = basis
-  const bare = county === undefined || state === 'AK' || / (county|parish|borough|city)$/i.test(county)
-  const seat = county === undefined ? state : `${county}${bare ? '' : state === 'LA' ? ' Parish' : ' County'} ${state}`
+  // The full name where it is clear which county is meant, else the word as it was written.
+  const named = county === undefined ? [] : countiesNamed(state, county)
+  const seat = county === undefined ? state : `${named.length === 1 ? named[0]!.name : county} ${state}`
   return [seat, codeEdition && edition(codeEdition), climateZone && `zone ${climateZone}`].filter(Boolean).join(', ')
 }
 
@@ -176,8 +178,8 @@ function lighter(e: EstimateOut, on: Sheet): void {
   on.section('lighter fill', `${padLeft('row', 8)}${padLeft('bags', 9)}${padLeft('load psf', 10)}${padLeft('total $', 12)}`)
   for (const a of with_) {
     const l = a.lighter!
-    on.row({ word: a.id, text: l.product, right: padLeft(rowR(l.chartR, false), 8) + padLeft(figure(l.bags, 2), 9) + padLeft(figure(l.ceilingLoadPsf, 2), 10) + padLeft(usd(l.totalCents), 12) })
-    on.row({ at: SENTENCE, text: l.moreCents < 0 ? 'under this price' : 'over this price', right: usd(Math.abs(l.moreCents)) })
+    on.row({ word: a.id, text: l.product, right: padLeft(rowR(l.chartR, !l.interpolated), 8) + padLeft(figure(l.bags, 2), 9) + padLeft(figure(l.ceilingLoadPsf, 2), 10) + padLeft(usd(l.totalCents), 12) })
+    if (l.moreCents !== undefined) on.row({ at: SENTENCE, text: l.moreCents < 0 ? 'under this price' : 'over this price', right: usd(Math.abs(l.moreCents)) })
   }
 }
 

@@ -5,7 +5,7 @@ import { ceilingLimits, MOST_PSF_ROW } from '../reference/ceilings.ts'
 import { sourceOf } from '../reference/table.ts'
 import { asTape } from '../units/tape.ts'
 import { exactly, given, row, work, type Quantity } from '../units/quantity.ts'
-import { COVERING, fillOf, type Found, type Gate, type Task } from './kind.ts'
+import { COVERING, itself, type Found, type Gate, type Task } from './kind.ts'
 
 /** The parts of an area that its ceiling hangs on. */
 export interface Ceiling {
@@ -32,11 +32,11 @@ export function loadGates(found: Found<Ceiling>, load: Quantity<'lb/ft2'>, limit
     ...(state === 'hold' ? { clearedByTask: `inspect-ceiling-${id}`, condition: `The price holds only if the ceiling of ${id} is looked at and found sound before work starts.` } : {}),
   })
   if (condition !== 'sound') gates.push(loadStop('stop', 'ceiling-sagging', `the ceiling is ${condition}: it may not carry more`, 'a contractor’s repair, or the old fill removed and the ceiling fastened', 'ceiling-repair'))
-  else if (load.value > MOST_PSF_ROW.limitPsf + 1e-9) gates.push(loadStop('stop', 'ceiling-overloaded', `${load.value.toFixed(2)} psf is over ${MOST_PSF_ROW.limitPsf}, the most any listed ceiling carries`, 'a lighter product, less R, old fill out, or an engineer', 'engineer-letter'))
+  if (load.value > MOST_PSF_ROW.limitPsf + 1e-9) gates.push(loadStop('stop', 'ceiling-overloaded', `${load.value.toFixed(2)} psf is over ${MOST_PSF_ROW.limitPsf}, the most any listed ceiling carries`, 'a lighter product, less R, old fill out, or an engineer', 'engineer-letter'))
   else if (!limit) gates.push(loadStop('hold', 'ceiling-no-limit', `no published limit for ${board} ${asTape(item.ceiling.thicknessIn)} in`, 'a recorded look from below and the owner’s initials', 'ceiling-look'))
   else if (load.value > limit.value + 1e-9) gates.push(loadStop('hold', 'ceiling-over-limit', `${load.value.toFixed(2)} psf is over the ${limit.value} psf of this board at ${item.joists.spacingIn} in`, 'a recorded look: fastened tight, no sag, no water texture, no leak; and the owner’s initials', 'ceiling-look'))
   const tasks: Task[] = gates.some(g => g.clearedByTask) ? [{
-    id: `inspect-ceiling-${id}`, title: 'Look at the ceiling from below: fastening, sag, water marks; owner initials', phase: 'clear', work: 'clearing', touches: [id], serves: fillOf(id), role: 'lead',
+    id: `inspect-ceiling-${id}`, title: 'Look at the ceiling from below: fastening, sag, water marks; owner initials', phase: 'clear', work: 'clearing', touches: [id], serves: itself, role: 'lead',
     personHours: work(personHours, { amount: exactly(1, 'each', 'one look to an area'), rate: books.rate('look-at-hazard', 0.25, 'each'), access: exactly(1, 'factor', 'from the rooms') }), needs: [], cautions: ['Look from the rooms; do not load the ceiling.'], proof: 'photo, initials', ownVisit: true }] : []
   return { gates, tasks }
 }

@@ -16,9 +16,12 @@ export const roles = ['lead', 'crew', 'hose', 'helper', 'tester', 'electrician',
 export type Role = (typeof roles)[number]
 
 /** The kinds of work between which an order inside a phase is stated (estimate/order.ts). */
-export const works = ['clearing', 'set-up', 'old-fill', 'hot-seal', 'big-hole', 'small-hole', 'light', 'hatch', 'look', 'test', 'baffle', 'dam', 'marker',
+export const works = ['hazard-look', 'clearing', 'set-up', 'old-fill', 'hot-seal', 'big-hole', 'small-hole', 'light', 'hatch', 'look', 'test', 'baffle', 'dam', 'marker',
   'machine', 'blow', 'level', 'shut', 'clean-up', 'prove', 'roof-cut', 'fan-duct'] as const
 export type Work = (typeof works)[number]
+
+/** A step that opens a hold: it stands in the plan only while its gate is shut. */
+export const opensHold = (t: { readonly work: Work; readonly closes?: unknown }): boolean => (t.work === 'clearing' || t.work === 'hazard-look') && t.closes === undefined
 
 export const sizes = ['large', 'medium', 'small'] as const
 export type Size = (typeof sizes)[number]
@@ -50,10 +53,14 @@ export interface Task {
   readonly role: Role
   readonly personHours: Quantity<'h'>
   readonly needs: readonly Need[]
+  /** It brings other costs: a dump fee. */
+  readonly otherCents?: Quantity<'cents'>
   /** Others' work: a price, no crew hours. */
   readonly subcontractCents?: Quantity<'cents'>
   readonly cautions: readonly string[]
   readonly proof: string
+  /** How high it is built: tasks that merge are titled by the tallest. */
+  readonly heightIn?: Quantity<'in'>
   /** How many like things; printed behind the title, added up when tasks merge. */
   readonly count?: number
   /** Done on a visit before the crew comes. */

@@ -39,11 +39,11 @@ export function oldFillWork({ id, layers, netAreaFt2, thousands, access }: OldFi
       const pull = work(personHours, { amount: thousands, rate: rateNow, access })
       const extra = batt || inches.value === 0 ? undefined : hours(work(times, { amount: thousands, count: inches }), 'vacuum-inch', 1, '1000 ft2 and inch over 6')
       const handle = hours(bagCount, 'debris-bag', 0.06, 'bag')
-      prepare(i + 1, 'remove', `Remove the ${name} and bag it`, total('h', { pull, ...(extra ? { extra } : {}), handle }), {
-        needs: [{ item: bag.item, quantity: bagCount }], proof: 'bag count, dump ticket',
-        cautions: ['Pebble-like, gray-brown or silver-gold fill: stop, leave, close the hatch; it may hold asbestos.', 'Droppings: do not stir; stop and report.', 'Respirator, gloves, long sleeves.', 'Step on framing only.'] })
       const fee = work(lineCents, { amount: work(tons, { areaFt2: netAreaFt2, weightPsf: l.psf }), unitPriceCents: books.company.dumpCentsPerTon })
       const charged = total('cents', { fee, toMinimum: work(floorAdded, { priceCents: fee, minimumCents: books.company.dumpMinimumCents }) })
+      prepare(i + 1, 'remove', `Remove the ${name} and bag it`, total('h', { pull, ...(extra ? { extra } : {}), handle }), {
+        needs: [{ item: bag.item, quantity: bagCount }], proof: 'bag count, dump ticket', otherCents: charged,
+        cautions: ['Pebble-like, gray-brown or silver-gold fill: stop, leave, close the hatch; it may hold asbestos.', 'Droppings: do not stir; stop and report.', 'Respirator, gloves, long sleeves.', 'Step on framing only.'] })
       otherCents = otherCents ? total('cents', { before: otherCents, [`layer${i + 1}`]: charged }) : charged
     }
   })

@@ -1,7 +1,7 @@
 // A quantity is a number, its unit, and a link to what made it. The links are the explanation; there is no second one.
 
 export type Unit =
-  | 'in' | 'in2' | 'ft' | 'ft2' | 'ft3' | 'each' | 'pair' | 'bag' | 'fl oz' | 'lb' | 'person-day' | 'day'
+  | 'in' | 'in2' | 'ft' | 'mi' | 'ft2' | 'ft3' | 'each' | 'pair' | 'bag' | 'fl oz' | 'lb' | 'person-day' | 'day'
   | 'R' | 'R/in' | 'U' | 'UA' | 'lb/ft2' | 'lb/ft3' | 'ft2/bag' | 'rise/12'
   | 'year' | 'fraction' | 'pct' | 'factor' | 'h' | 'h/unit' | 'cents' | 'cents/ton' | 'ton' | 'person' | 'per ft2'
 

@@ -153,6 +153,18 @@ describe('the pages', () => {
     expect(paths.length).toBeGreaterThan(10)
     expect(paths.filter(p => !existsSync(root + p))).toEqual([])
   })
+  test('DEVELOPERS.md says what each folder of src and tests is for, and of no other', () => {
+    const folders = (of: string): string[] => readdirSync(root + of, { withFileTypes: true }).filter(e => e.isDirectory()).map(e => e.name).sort()
+    const told = (of: string): string[] => [...developers.matchAll(new RegExp(`^\\| \`${of}/([a-z]+)/\` \\|`, 'gm'))].map(m => m[1]!).sort()
+    for (const of of ['src', 'tests']) expect(told(of)).toEqual(folders(of))
+  })
+  test('links to headings of README.md lead to one', () => {
+    const slug = (heading: string): string => heading.toLowerCase().replace(/[^a-z0-9 -]/g, '').replaceAll(' ', '-')
+    const headings = [...page.matchAll(/^#+ (.+)$/gm)].map(m => slug(m[1]!))
+    const links = [...page.matchAll(/\]\(#([^)]+)\)/g)].map(m => m[1]!)
+    expect(links.length).toBeGreaterThan(10)
+    expect(links.filter(l => !headings.includes(l))).toEqual([])
+  })
   test('npm scripts that they name are in package.json', () => {
     const { scripts } = JSON.parse(read('package.json')) as { scripts: Record<string, string> }
     const named = [...`${page}\n${developers}`.matchAll(/npm run ([a-z]+)/g)].map(m => m[1]!)

@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { placed } from '../../src/findings/finding.ts'
 import { findingJson, renderFinding } from '../../src/findings/render.ts'
-import { normalize } from '../../src/job/normalize.ts'
+import { normalize } from '../../src/files/normalize.ts'
 import { readJob, type ReadResult } from '../../src/job/read.ts'
 
 const good = readFileSync(join(import.meta.dirname, 'good.job.yaml'), 'utf8')

@@ -122,6 +122,27 @@ describe('the same house, one thing otherwise', () => {
     expect(glass.gates.filter(g => g.code.startsWith('ceiling'))).toEqual([])
   })
   test('joists at 16 in: 1.567 under 2.2 is no gate', () => expect(run().gates.filter(g => g.code.startsWith('ceiling'))).toEqual([]))
+  test('5/8 in board at 24 in carries 2.2: no gate; plaster has no published limit: a hold', () => {
+    expect(run(both(at24, swap('thicknessIn: 1/2', 'thicknessIn: 5/8'))).gates.filter(g => g.code.startsWith('ceiling'))).toEqual([])
+    expect(run(swap('board: gypsum', 'board: plaster')).gates.find(g => g.code.startsWith('ceiling'))).toMatchObject({ code: 'ceiling-no-limit', state: 'hold' })
+  })
+  test('R-60 of cellulose, 2.222 and the old batt 0.160, is over every listed ceiling: a stop for it, glass beside it', () => {
+    const e = run(both(passed, swap('target: {code: iecc-2018}', 'target: {rValue: 71}')))
+    expect(e.verdict).toBe('conditional')
+    expect(e.gates.find(g => g.code === 'ceiling-overloaded')).toMatchObject({ state: 'stop', why: expect.stringContaining('2.38 psf') as string })
+    // 1.058 + 0.160
+    expect(main(e).lighter).toMatchObject({ product: 'demo-loose-fiberglass', chartR: 60, ceilingLoadPsf: 1.218 })
+    expect(e.tasks.map(t => t.id)).not.toContain('blow-main')
+  })
+  test('sixty vented bays: a piece of 48 in and a wind block in each, 9.0 h, before the blow', () => {
+    const e = run(both(passed, t => `${t}eaves:\n  - {in: main, at: front, lengthFt: 48, ventedBays: 30}\n  - {in: main, at: back, lengthFt: 48, ventedBays: 30}\n`))
+    // (15.63 + 2 − (5.5 − 1 · 13/12)) ÷ (5/13) = 34.4 in: one piece
+    expect(e.eaves).toMatchObject({ bays: 72, ventedBays: 60, baffles: 60, windBlocks: 60 })
+    expect(hoursOf(e, 'baffles-main')).toBe(9)
+    expect(e.tasks.findIndex(t => t.id === 'baffles-main')).toBeLessThan(e.tasks.findIndex(t => t.id === 'blow-main'))
+    // Strip: (14.06 − 5.5 + 13/12) · 12/5 − 4.5 = 18.64 in
+    expect(main(e).edgeStripFt).toBe(1.55)
+  })
   test('a sagging ceiling: the sealing stands, fill and dams go', () => {
     const e = run(both(passed, sagging))
     expect(e.verdict).toBe('conditional')

@@ -5,31 +5,30 @@ import { demoCompany, demoPrices } from '../../src/books/demo.ts'
 import { shelf } from '../../src/books/open.ts'
 import { takeoff } from '../../src/estimate/takeoff.ts'
 import type { JobFile } from '../../src/job/job-file.ts'
-import { booksFor, fewer, jobFile, make, run, sound, VERDICTS } from './job.ts'
+import { booksFor, fewer, jobFile, make, onHouses, run, VERDICTS } from './job.ts'
 
 const worse = (v: string): number => VERDICTS.indexOf(v as never)
 
 test('with any one paper taken away the verdict is never better', () => {
-  fc.assert(fc.property(jobFile, data => {
-    const { json, made } = make(data)
-    if (!sound({ data, json, made })) return
+  onHouses(({ data, json }) => {
     data.clearances?.forEach((_, i) => {
       const less = make({ ...data, clearances: data.clearances!.filter((_, n) => n !== i) })
       expect(worse(less.json.verdict), `${json.verdict} with ${data.clearances![i]!.gate}, ${less.json.verdict} without`).toBeGreaterThanOrEqual(worse(json.verdict))
       if (less.json.verdict === 'stop') expect(less.json.price.totalCents).toBeUndefined()
     })
-  }), run)
+  })
 })
 
 test('a paper for every gate that takes one leaves no stop and no hold but those that only the file can close', () => {
-  fc.assert(fc.property(jobFile, data => {
-    const { json, made } = make(data)
-    if (!sound({ data, json, made }) || json.gates.some(g => g.open && made.out.gates.find(x => x.id === g.id)!.clearable?.length)) return
+  let cleared = 0
+  onHouses(({ data, json, made }) => {
+    if (json.gates.some(g => g.open && made.out.gates.find(x => x.id === g.id)!.clearable?.length)) return
     const open = json.gates.filter(g => g.open && g.state !== 'note' && g.state !== 'mend').map(g => g.code)
     for (const code of open) expect(code).toBe('appliances-not-listed')
     if (open.length === 0) expect(json.gates.every(g => !g.open || g.state === 'note' || g.state === 'mend')).toBe(true)
-    if (open.length === 0 && !data.openings.some(o => o.decline)) expect(['go', 'conditional']).toContain(json.verdict)
-  }), run)
+    if (open.length === 0 && !data.openings.some(o => o.decline)) { cleared++; expect(['go', 'conditional']).toContain(json.verdict) }
+  })
+  expect(cleared).toBeGreaterThan(30)
 })
 
 describe('quantities', () => {
@@ -62,14 +61,14 @@ describe('quantities', () => {
   })
 
   test('what is blown reaches the target, and the next row down would not', () => {
-    fc.assert(fc.property(jobFile, data => {
+    onHouses(({ data }) => {
       for (const a of takeoff(data, booksFor(data)).areas) {
         const answer = a.measure.chart?.answer
         if (answer?.is !== 'row') continue
         expect(answer.row.chartR, a.id).toBeGreaterThanOrEqual(a.measure.need.value)
         if (answer.below) expect(answer.below.chartR, a.id).toBeLessThan(a.measure.need.value)
       }
-    }), run)
+    })
   })
 })
 
@@ -99,7 +98,6 @@ describe('prices', () => {
 /** Keys in another order, values the same. */
 const keysTurned = (v: unknown): unknown => Array.isArray(v) ? v.map(keysTurned)
   : typeof v === 'object' && v !== null ? Object.fromEntries(Object.entries(v).reverse().map(([k, x]) => [k, keysTurned(x)])) : v
-const hatches = (data: JobFile): number[] => data.openings.flatMap(o => (o.kind === 'hatch' ? [o.sizeIn[0] * o.sizeIn[1]] : []))
 
 describe('order that says nothing', () => {
   test('of keys: the whole output is the same', () => {
@@ -112,7 +110,6 @@ describe('order that says nothing', () => {
       appliances: fc.shuffledSubarray(data.appliances ?? [], { minLength: data.appliances?.length ?? 0 }), eaves: fc.shuffledSubarray(data.eaves ?? [], { minLength: data.eaves?.length ?? 0 }),
       clearances: fc.shuffledSubarray(data.clearances ?? [], { minLength: data.clearances?.length ?? 0 }),
     })), ({ data, openings, appliances, eaves, clearances }) => {
-      if (new Set(hatches(data)).size < hatches(data).length) return // two hatches of one area: which is the largest is told by the file
       const other = make({ ...data, openings, ...(data.appliances ? { appliances } : {}), ...(data.eaves ? { eaves } : {}), ...(data.clearances ? { clearances } : {}) }).json, json = make(data).json
       const { excludes: _, ...price } = json.price, { excludes: __, ...then } = other.price
       expect(then).toEqual(price)

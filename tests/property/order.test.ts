@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest'
 import { ordered } from '../../src/estimate/order.ts'
 import type { NamedGate } from '../../src/estimate/gates.ts'
-import type { Task } from '../../src/scope/kind.ts'
+import { opensHold, type Task } from '../../src/scope/kind.ts'
 import { ancestors, make, onHouses, rank, sound, type Made } from './job.ts'
 
 interface Line { readonly id: string; readonly phase: Task['phase']; readonly areas: readonly string[]; readonly after: readonly string[] }
@@ -67,12 +67,12 @@ describe('order of work', () => {
     })
   })
 
-  test('the clearing step of a hold comes before all work that the hold stops', () => {
+  test('the clearing step of a hold comes before all work that it stops; a look for a hazard comes before all other steps', () => {
     onHouses(({ made }) => {
       const before = ancestors(lines(made.steps))
       for (const g of made.out.gates) if (g.open && g.state === 'hold') {
         const look = made.steps.find(s => s.id === g.clearedByTask)
-        for (const t of made.steps) if (t !== look && t.work !== 'clearing' && meets(g, t)) {
+        for (const t of made.steps) if (t !== look && (look?.work === 'hazard-look' || !opensHold(t)) && meets(g, t)) {
           expect(look, `${g.id}: ${t.id} stands without a clearing step`).toBeDefined()
           expect(before.get(t.id)!.has(look!.id), `${look!.id} before ${t.id}`).toBe(true)
         }
@@ -103,6 +103,26 @@ describe('what a stop takes', () => {
       const parts = new Map(made.steps.map(s => [s.id, s.parts]))
       for (const m of json.materials) for (const id of m.usedFor) expect(parts.get(id)!.some(p => p.needs.some(n => n.item === m.item)), `${m.item} for ${id}`).toBe(true)
       for (const s of made.steps) if (s.id !== 'set-up' && s.id !== 'clean-up') expect(Math.abs(s.personHours.value - s.parts.reduce((sum, p) => sum + p.personHours.value, 0)), s.id).toBeLessThan(0.005 + 1e-9)
+    })
+  })
+
+  test('no ceiling is loaded over its limit, and none that sags is loaded, without a gate that says so', () => {
+    onHouses(({ data, json }) => {
+      json.areas.forEach((a, i) => {
+        const gates = json.gates.filter(g => g.code.startsWith('ceiling-') && g.path === `/areas/${i}/ceiling`).map(g => g.code)
+        if (a.ceilingLoadPsf === undefined) return
+        if (a.ceilingLoadPsf > (a.ceilingLimitPsf ?? Infinity) + 0.0005) expect(gates.some(c => c === 'ceiling-over-limit' || c === 'ceiling-overloaded'), `${a.id}: ${a.ceilingLoadPsf} psf`).toBe(true)
+        if (a.ceilingLoadPsf > 2.2005) expect(gates, a.id).toContain('ceiling-overloaded')
+        if (data.areas[i]!.ceiling.condition !== 'sound') expect(gates, a.id).toContain('ceiling-sagging')
+        if (a.ceilingLimitPsf === undefined) expect(gates.length, a.id).toBeGreaterThan(0)
+      })
+    })
+  })
+
+  test('vermiculite in the survey, as a hazard or as a layer, shuts the attic until its paper is there', () => {
+    onHouses(({ data, json }) => {
+      const there = data.hazards.length > 0 || data.areas.some(a => a.existing.some(l => l.fill === 'vermiculite'))
+      if (there && !data.clearances?.some(c => c.gate === 'vermiculite')) { expect(json.verdict).toBe('stop'); expect(json.tasks).toEqual([]) }
     })
   })
 

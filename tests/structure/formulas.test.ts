@@ -1,16 +1,12 @@
 // Formulas: one name each, words, a source, arguments with a unit and a range, and each argument used by name.
 import { describe, expect, test } from 'vitest'
-import * as chart from '../../src/books/chart.ts'
-import * as arithmetic from '../../src/calc/arithmetic.ts'
-import * as fill from '../../src/calc/fill.ts'
-import * as heat from '../../src/calc/heat.ts'
-import * as money from '../../src/calc/price.ts'
-import * as seal from '../../src/calc/seal.ts'
+import { chartFormulas } from '../../src/books/chart.ts'
 import { OutOfRange, work, type Formula, type Quantity } from '../../src/units/quantity.ts'
 import { filesIn, sources, text } from './source.ts'
 
 const isFormula = (v: unknown): v is Formula => typeof v === 'object' && v !== null && 'says' in v && 'args' in v && 'fn' in v
-const formulas: readonly Formula[] = [arithmetic, fill, heat, money, seal, chart.chartFormulas].flatMap(m => Object.values(m as Record<string, unknown>)).filter(isFormula)
+const modules = await Promise.all(filesIn('src/calc', /\.ts$/).map(async file => await import(/* @vite-ignore */ `../../${file}`) as Record<string, unknown>))
+const formulas: readonly Formula[] = [...modules, chartFormulas].flatMap(m => Object.values(m as Record<string, unknown>)).filter(isFormula)
 /** Takes any number of lines: its arguments are the probes of the file. */
 const OF_LINES = ['mean']
 

@@ -9,7 +9,8 @@ import { readsJob, validateJob } from '../../dist/validators.mjs'
 import { AJV_OPTIONS, estimateSchema, schemaFiles } from '../../bin/validators.mjs'
 import { demoCompany, demoPrices } from '../../src/books/demo.ts'
 import { companyFormat, pricesFormat } from '../../src/books/formats.ts'
-import { jobFormat, readsOf } from '../../src/job/schemas.ts'
+import { readsOf } from '../../src/files/schema.ts'
+import { jobFormat } from '../../src/job/schemas.ts'
 
 const root = join(import.meta.dirname, '../..')
 const file = join(root, 'schemas/job.schema.json')

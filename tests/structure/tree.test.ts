@@ -15,7 +15,7 @@ const word = (...parts: string[]): RegExp => new RegExp(parts.join(''))
 const NOWHERE: readonly (readonly [what: string, pattern: RegExp, where: RegExp])[] = [
   ['unfinished work', word('\\b(TO', 'DO|FIX', 'ME|X', 'XX|HA', 'CK)\\b'), /./],
   ['a test that is left out', word('\\b(test|it|describe|suite)\\.(sk', 'ip|on', 'ly|to', 'do)\\b'), /^tests\//],
-  ['a home or work folder', word('(^|[\\s"\'`(=])/(ho', 'me|Us', 'ers|wo', 'rk|tm', 'p)/[a-z]'), /./],
+  ['a home or work folder', word('(^|[\\s"\'`(=])/(ho', 'me|Us', 'ers|wo', 'rk|tm', 'p)/(?!someone)[a-z]'), /./],
   ['types turned off', word('@ts-(ig', 'nore|no', 'check)|\\bas an', 'y\\b'), /^(src|tests)\//],
   ['a debugger or log left behind', word('\\bdebug', 'ger\\b|\\bconsole\\.(log|debug)'), /^src\//],
 ]

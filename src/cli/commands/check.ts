@@ -2,11 +2,13 @@ import type { Command } from 'commander'
 import type { GateOut, Verdict } from '../../estimate/output.ts'
 import { placed, sentence, sorted, type Finding, type Places } from '../../findings/finding.ts'
 import { printable } from '../../findings/printable.ts'
+import type { BookFiles } from '../book-files.ts'
+import { bookOptions } from '../book-options.ts'
 import { inputs, JOB_ENDING } from '../inputs.ts'
 import { exit, type Run } from '../run.ts'
 
 const formats = ['text', 'json', 'github'] as const
-interface Options { readonly format: (typeof formats)[number]; readonly json?: boolean; readonly strict?: boolean }
+interface Options extends BookFiles { readonly format: (typeof formats)[number]; readonly json?: boolean; readonly strict?: boolean }
 
 const CHECK_FORMAT = 'lidwork-check/1'
 
@@ -34,17 +36,19 @@ function summary(files: number, findings: readonly Finding[], verdicts: readonly
 
 /** `check`: what is wrong in job files, and where. */
 export function addCheck(root: Command, run: Run): void {
-  root.command('check')
+  bookOptions(root.command('check')
     .description('what is wrong in job files: place, why, and the mend')
     .argument('<files...>', `job files; folders are searched for *${JOB_ENDING}; - reads what is piped in`)
     .addOption(root.createOption('--format <format>', 'text, json, or github (lines that GitHub shows beside the file)').choices(formats).default('text'))
     .option('--json', 'the same as --format json')
-    .option('--strict', 'an open stop or hold is a finding too')
+    .option('--strict', 'an open stop or hold is a finding too'))
     .addHelpText('after', `\nExamples:\n  lidwork check quince-lane${JOB_ENDING}\n  lidwork check jobs --strict --format github\n`)
-    .action(async (words: string[], { format, json = false, strict = false }: Options) => {
-      const { openJob } = await import('../jobs.ts')
+    .action(async (words: string[], { format, json = false, strict = false, ...books }: Options) => {
+      const { jobOpener } = await import('../jobs.ts')
       const { findingJson, renderFinding } = await import('../../findings/render.ts')
       const { estimateJson } = await import('../../estimate/to-json.ts')
+      const openJob = await jobOpener(run, books)
+      if (!openJob) return
       const form = json ? 'json' : format
       const all: Finding[] = [], rows: object[] = [], verdicts: Verdict[] = []
       let files = 0
@@ -52,7 +56,7 @@ export function addCheck(root: Command, run: Run): void {
         const bytes = await input.read()
         if (bytes === undefined) return
         files++
-        const opened = openJob(bytes, input.file)
+        const opened = await openJob(bytes, input.file)
         const { source, places } = opened
         const gated: Finding[] = []
         if (opened.sound) {

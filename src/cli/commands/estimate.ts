@@ -1,32 +1,40 @@
 import type { Command } from 'commander'
+import type { BookFiles } from '../book-files.ts'
+import { bookOptions } from '../book-options.ts'
 import { inputs, JOB_ENDING } from '../inputs.ts'
 import { exit, type Run } from '../run.ts'
 
-interface Options { readonly json?: boolean; readonly ndjson?: boolean }
+interface Options extends BookFiles { readonly json?: boolean; readonly ndjson?: boolean; readonly csv?: boolean }
 
 /** `estimate`: work order, materials and price of each house. */
 export function addEstimate(root: Command, run: Run): void {
-  root.command('estimate')
+  bookOptions(root.command('estimate')
     .description('work order, materials and price of a surveyed house')
     .argument('<files...>', `job files; folders are searched for *${JOB_ENDING}; - reads what is piped in`)
     .option('--json', 'the estimate of one job for other programs')
     .addOption(root.createOption('--ndjson', 'the estimates of many jobs, one to a line').conflicts('json'))
-    .addHelpText('after', `\nExamples:\n  lidwork estimate quince-lane${JOB_ENDING}\n  lidwork estimate quince-lane${JOB_ENDING} --json > quince-lane.estimate.json\n  lidwork estimate jobs --ndjson\n`)
-    .action(async (words: string[], { json = false, ndjson = false }: Options) => {
-      const { openJob, reportOf } = await import('../jobs.ts')
+    .addOption(root.createOption('--csv', 'what to order: item, name, how many to buy; for suppliers and spreadsheets').conflicts(['json', 'ndjson'])))
+    .addHelpText('after', `\nExamples:\n  lidwork estimate quince-lane${JOB_ENDING}\n  lidwork estimate quince-lane${JOB_ENDING} --json > quince-lane.estimate.json\n  lidwork estimate jobs --ndjson\n  lidwork estimate jobs --csv > order.csv\n`)
+    .action(async (words: string[], { json = false, ndjson = false, csv = false, ...books }: Options) => {
+      const { jobOpener, reportOf } = await import('../jobs.ts')
       const { estimateJson } = await import('../../estimate/to-json.ts')
       const files = await inputs(run, words)
       if (json && files.length > 1) { await run.fail(exit.wrongUse, `--json holds one job, and these are ${files.length}; --ndjson holds many`); return }
+      const openJob = await jobOpener(run, books)
+      if (!openJob) return
       let printed = 0
       for (const input of files) await run.guard(input.file, async () => {
         const bytes = await input.read()
         if (bytes === undefined) return
-        const opened = openJob(bytes, input.file)
+        const opened = await openJob(bytes, input.file)
         if (!opened.sound) { run.met(exit.findings); await run.say(reportOf(opened)); return }
         const out = estimateJson(opened.estimate, opened.job)
         if (json) await run.print(`${JSON.stringify(out, undefined, 2)}\n`)
         else if (ndjson) await run.print(`${JSON.stringify(out)}\n`)
-        else {
+        else if (csv) {
+          const { orderHead, orderLines } = await import('../../papers/csv.ts')
+          await run.print((printed++ > 0 ? '' : orderHead()) + orderLines(out))
+        } else {
           const { terminalEstimate } = await import('../../papers/terminal.ts')
           await run.print((printed++ > 0 ? '\n\n' : '') + terminalEstimate(out, run.look()))
         }

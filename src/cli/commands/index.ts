@@ -2,9 +2,11 @@
 import type { Command } from 'commander'
 import type { Run } from '../run.ts'
 import { addCheck } from './check.ts'
+import { addCompany } from './company.ts'
 import { addEstimate } from './estimate.ts'
 import { addExplain } from './explain.ts'
 import { addNew } from './new.ts'
+import { addPrices } from './prices.ts'
 import { addSchema } from './schema.ts'
 
-export const commands: readonly ((root: Command, run: Run) => void)[] = [addNew, addCheck, addEstimate, addExplain, addSchema]
+export const commands: readonly ((root: Command, run: Run) => void)[] = [addNew, addCheck, addEstimate, addExplain, addPrices, addCompany, addSchema]

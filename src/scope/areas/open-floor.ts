@@ -14,6 +14,7 @@ import { blowTasks } from '../blow.ts'
 import { ceilingLimit, loadGates } from '../ceiling-load.ts'
 import { eaveWork, type Eave } from '../eaves.ts'
 import { fabricOf } from '../fabric.ts'
+import { vermiculiteGate } from '../hazards/vermiculite.ts'
 import type { Figures, Found, Gate, Measure, Task } from '../kind.ts'
 import { layerSchema, named, readLayers } from '../layers.ts'
 import { oldFillWork } from '../old-fill.ts'
@@ -74,7 +75,7 @@ function check(found: Found<OpenFloor>): Finding[] {
     const deep = l.depthIn.reduce((a, b) => a + b, 0) / l.depthIn.length
     if (l.labelIn !== undefined && deep < l.labelIn * 0.75) out.push({ code: 'squeezed-too-far', severity: 'error', path: `${here}/labelIn`, says: `${asTape(deep)} in of a ${asTape(l.labelIn)} in batt`, why: 'more than a quarter squeezed: the rule for compressed batts ends there', mend: 'measure its R otherwise, or write action: remove' })
     if (l.depthIn.length < 5) out.push({ code: 'few-probes', severity: 'note', path: `${here}/depthIn`, says: `${l.depthIn.length} of 5 probes`, why: 'existing R is only as good as its probes', mend: 'probe five places away from hatch and eaves' })
-    for (const above of item.existing.slice(0, i)) if (above.action === 'remove' && l.action !== 'remove') {
+    for (const above of item.existing.slice(0, i)) if (above.action === 'remove' && (l.action === 'keep' || l.action === 'refit')) {
       out.push({ code: 'kept-over-removed', severity: 'error', path: `${here}/action`, says: `${l.fill} stays over ${above.fill} that goes`, why: 'what lies on a removed layer has to come out first', mend: 'write move or remove for it' })
       break
     }
@@ -121,6 +122,8 @@ export function takeoff(found: Found<OpenFloor>, books: Books, around: OpenFloor
   const keptIn = kept.length === 0 ? zero('in', 'no fill stays') : total('in', named(kept.map(l => l.depthIn), i => `layer${i + 1}`))
   const keptPsf = kept.length === 0 ? zero('lb/ft2', 'no fill stays') : total('lb/ft2', named(kept.map(l => l.psf), i => `layer${i + 1}`))
   const gaps = kept.map(l => l.gaps).sort((a, b) => b.value - a.value)[0] ?? zero('fraction', 'no fill stays')
+
+  layers.forEach(l => { if (l.item.fill === 'vermiculite') gates.push(vermiculiteGate(`${id}, old fill`, l.at)) })
 
   // Access
   const headroom = headroomFactor(q('headroomIn'))

@@ -32,7 +32,7 @@ export const chimney = opening({
     const metal = books.product('sheet-metal'), sealant = books.product('hot-sealant')
     const gates: Gate[] = []
     // R1003.18 asks 2 in to combustibles; an official or a mason may know of a listed liner.
-    if (item.gapIn < MASONRY_IN) gates.push({
+    if (area.filled && item.gapIn < MASONRY_IN) gates.push({
       code: 'framing-near-chimney', state: 'hold', where: item.at, in: item.in, path: `${at}/gapIn`, why: `framing stands ${asTape(item.gapIn)} in from the brick; IRC R1003.18 asks for 2 in`,
       stops: { phases: COVERING, places: [item.in] }, clearedByTask: `look-chimney-${id.slice('chimney-'.length)}`, clearedBy: 'the building official’s or a mason’s word in writing',
       clearable: [{ kind: 'official-letter', outside: true }, { kind: 'mason-letter', outside: true }], condition: 'The price holds only if the framing at the chimney is accepted in writing before work starts.',
@@ -48,7 +48,7 @@ export const chimney = opening({
       personHours: work(personHours, { amount: work(inFeet, { lengthIn: damRun }), rate: books.rate('dam', 0.06, 'ft'), access: area.access }), needs: [{ item: metal.item, quantity: dam }],
       cautions: ['Nothing but air inside the dam.', 'Cut edges: gloves.'], proof: 'photo with ruler',
     }]
-    if (gates.some(g => g.clearedByTask)) tasks.push({ id: `look-chimney-${id.slice('chimney-'.length)}`, title: 'Building official or mason: say in writing whether the framing may stand this near the chimney', phase: 'clear', work: 'clearing', touches: [item.in], serves: fillOf(item.in), role: 'other', ownVisit: true,
+    if (gates.some(g => g.clearedByTask)) tasks.push({ id: `look-chimney-${id.slice('chimney-'.length)}`, title: 'Building official or mason: say in writing whether the framing may stand this near the chimney', phase: 'clear', work: 'clearing', touches: [item.in], serves: itself, role: 'other', ownVisit: true,
       personHours: exactly(0, 'h', 'others’ own'), needs: [], cautions: [], proof: 'letter' })
     return {
       figures: { method: 'metal and noncombustible sealant', materials: [{ item: metal.item, quantity: area.filled ? total('ft2', { strip, dam }) : strip, unit: metal.unit }, { item: sealant.item, quantity: sealantOz, unit: sealant.unit }] },

@@ -1,6 +1,6 @@
 import * as f from '../../fields/index.ts'
 import { personHours, times } from '../../calc/arithmetic.ts'
-import { bead, boxBoard, clearAbove, boxSeams, boxTop, clearOf, edge, height, ring } from '../../calc/seal.ts'
+import { bead, boxBoard, boxHeight, boxSeams, boxTop, clearOf, edge, ring } from '../../calc/seal.ts'
 import { seriesR } from '../../calc/heat.ts'
 import { lineCents } from '../../calc/price.ts'
 import type { Product } from '../../books/books.ts'
@@ -82,7 +82,7 @@ export const recessedLight = opening({
       sizeIn: item.housingIn ? given(item.housingIn[n], 'in', `${at}/housingIn/${n}`) : books.start(n === 0 ? 'light-housing-length' : 'light-housing-width', starting, 'in', `${n === 0 ? 'length' : 'width'} of a housing with its wiring box`, 'housingIn not measured') })
     const lengthIn = side(0, 13), widthIn = side(1, 8)
     const boardIn = books.start('box-board', 5 / 8, 'in', 'thickness of the box board, Type X')
-    const heightIn = work(height, { topOfFillInitialIn: tallest(area.topOfFillInitialIn, work(clearAbove, { heightIn: q('heightIn'), keepIn })), marginIn: books.start('box-margin', 1, 'in', 'box above the blown top', 'SWS 4.1001.1: the box stands above the fill') })
+    const heightIn = work(boxHeight, { lightIn: q('heightIn'), clearIn: keepIn, topOfFillInitialIn: area.topOfFillInitialIn, marginIn: books.start('box-margin', 1, 'in', 'box above the blown top', 'SWS 4.1001.1: the box stands above the fill') })
     const board = books.product('box-board')
     const boardFt2 = work(boxBoard, { lengthIn, widthIn, boardIn, heightIn, count })
     const quantity = work(bead, { runIn: work(boxSeams, { lengthIn, widthIn, boardIn, heightIn, count }), beadIn })
@@ -90,14 +90,13 @@ export const recessedLight = opening({
     return {
       figures: { method: 'box, lid bare', materials: [{ item: board.item, quantity: boardFt2, unit: board.unit }, { item: sealant.item, quantity, unit: sealant.unit }] }, gates: area.filled ? [gate] : [], assumes, unknowns,
       paths: area.filled ? [{ areaFt2: top, rAfter: work(seriesR, { base: baseR(), fill: boxLidR() }), bareTops: count }] : [],
-      tasks: [{ ...base, id: taskId, hot: true, title: `Build a box over each light not rated for contact, 3 in clear all round, ${asTape(Math.ceil(heightIn.value * 4 - 1e-9) / 4)} in high, lid left bare`,
+      tasks: [{ ...base, id: taskId, hot: true, heightIn, title: `Build a box over each light not rated for contact, 3 in clear all round, ${asTape(Math.ceil(heightIn.value * 4 - 1e-9) / 4)} in high, lid left bare`,
         personHours: hours(books.rate('box-light', 0.9, 'each')), needs: [{ item: board.item, quantity: boardFt2 }, { item: sealant.item, quantity }],
         cautions: [POWER, 'Lid stays bare: no fill on it, ever.', 'Keep 3 in clear of housing and wiring box; sealant on board edges only.', 'A fault in the wiring: stop, electrician.'], proof: 'photo with ruler of each box' }],
     }
   },
 })
 
-const tallest = (a: Quantity<'in'>, b: Quantity<'in'>) => (a.value + 1 >= b.value ? a : b)
 
 function covered(at: string, cover: Product, sealant: Product, count: Quantity<'each'>, beadIn: Quantity<'in'>, task: Task, lightIn: Quantity<'in'>): Measure {
   const findings: Finding[] = []

@@ -14,6 +14,7 @@ export default [
   ]),
   ...group({ formula: 'edge-out', ...byHand }, [
     { id: '3 in off a 17 × 21 chimney', inputs: { lengthIn: 17, widthIn: 21, outIn: 3 }, expected: 100, note: '2 · (23 + 27) = 100' },
+    { id: 'dam 3 in off a 24 × 24 chimney', inputs: { lengthIn: 24, widthIn: 24, outIn: 3 }, expected: 120, note: 'inside 30 × 30: 4 · 30 = 120' },
     { id: 'framing 2 in off it', inputs: { lengthIn: 17, widthIn: 21, outIn: 2 }, expected: 92, note: '2 · (21 + 25) = 92' },
   ]),
   ...group({ formula: 'seam-length', ...byHand }, [
@@ -24,12 +25,19 @@ export default [
     { id: 'thin gap', inputs: { gapIn: 0.125, leastIn: 0.25 }, expected: 0.25, note: '1/8 is under 1/4: = 0.25' },
     { id: 'wide gap', inputs: { gapIn: 0.5, leastIn: 0.25 }, expected: 0.5, note: 'as wide as the gap: = 0.5' },
   ]),
-  ...group({ formula: 'bead', source: FLOZ, obtained: 'computed independently', table: 'beads' }, [
-    { id: '372 ft round 1/4', inputs: { runIn: 4464, beadIn: 0.25 }, expected: 12 * 10.1, tolerance: 0.05 * 10.1, toleranceWhy: 'printed as 12.0 cartridges of 10.1 fl oz', note: 'square it would be 15.3 cartridges' },
-    { id: 'one cartridge, round 1/4', inputs: { runIn: 24.3 * 4 / Math.PI * 12, beadIn: 0.25 }, expected: 10.1, tolerance: 0.025, toleranceWhy: '24.3 ft to a cartridge square is printed to 0.1 ft', note: 'a cartridge runs 24.3 ft square 1/4; round that times 4/π' },
-    { id: 'one cartridge, round 3/8', inputs: { runIn: 10.8 * 4 / Math.PI * 12, beadIn: 0.375 }, expected: 10.1, tolerance: 0.05, toleranceWhy: '10.8 ft to a cartridge square is printed to 0.1 ft' },
+  // The distributor prints 18.3 and 36.6 in³ for 10.1 and 20 oz as well; by the exact ounce these are 18.23 and 36.09.
+  ...group({ formula: 'bead', source: 'a sealant distributor’s table (Midwest Sealant Supply): 27 oz hold 48.7 in³, 30 oz hold 54.1 in³', obtained: 'published, seen', table: 'sealant packs', tolerance: 0.03, toleranceWhy: 'volume printed to 0.1 in³' }, [
+    { id: '27 oz, 1 in round', inputs: { runIn: 48.7 * 4 / Math.PI, beadIn: 1 }, expected: 27 },
+    { id: '30 oz, 1 in round', inputs: { runIn: 54.1 * 4 / Math.PI, beadIn: 1 }, expected: 30 },
+    { id: '30 oz, 1/2 in round', inputs: { runIn: 54.1 * 16 / Math.PI, beadIn: 0.5 }, expected: 30 },
+  ]),
+  ...group({ formula: 'bead', source: FLOZ, obtained: 'computed independently', table: 'beads', toleranceWhy: 'feet to a cartridge of 10.1 fl oz are printed to 0.1' }, [
+    { id: 'cartridge, round 1/4: 30.9 ft', inputs: { runIn: 30.9 * 12, beadIn: 0.25 }, expected: 10.1, tolerance: 0.017, note: 'square it would be 24.3 ft' },
+    { id: 'cartridge, round 3/8: 13.8 ft', inputs: { runIn: 13.8 * 12, beadIn: 0.375 }, expected: 10.1, tolerance: 0.04, note: 'square it would be 10.8 ft' },
+    { id: 'cartridge, round 1/2: 7.7 ft', inputs: { runIn: 7.7 * 12, beadIn: 0.5 }, expected: 10.1, tolerance: 0.07 },
+    { id: '372 ft round 1/4', inputs: { runIn: 4464, beadIn: 0.25 }, expected: 12 * 10.1, tolerance: 0.05 * 10.1, toleranceWhy: 'printed as 12.0 cartridges', note: 'square it would be 15.3 cartridges' },
     { id: '168 in of brick and framing, 3/8', inputs: { runIn: 168, beadIn: 0.375 }, expected: 10.28, ...digit(0.01) },
-    { id: 'a gallon, 1 in round', inputs: { runIn: 231 * 4 / Math.PI, beadIn: 1 }, expected: 128, tolerance: 1e-9, toleranceWhy: '231 in³ are 128 fl oz, exact', source: 'NIST Handbook 44, appendix C: 1 gallon = 231 in³ = 128 fl oz', obtained: 'from memory' },
+    { id: 'a gallon, 1 in round', inputs: { runIn: 231 * 4 / Math.PI, beadIn: 1 }, expected: 128, tolerance: 1e-9, toleranceWhy: '231 in³ are 128 fl oz, exact', source: 'NIST Handbook 44, appendix C: 1 gallon = 231 in³ = 128 fl oz', obtained: 'from memory', table: 'NIST' },
   ]),
   ...group({ formula: 'board-area', ...byHand }, [
     { id: 'soffit 8 × 2 ft, 2 in lap', inputs: { lengthIn: 96, widthIn: 24, lapIn: 2 }, expected: 19.444, tolerance: 0.0005, toleranceWhy: 'half of the last digit', note: '100 · 28 ÷ 144 = 19.444' },
@@ -40,6 +48,7 @@ export default [
   ]),
   ...group({ formula: 'chimney-strip', source: CHIMNEY, obtained: 'computed independently' }, [
     { id: 'strip of the chimney', inputs: { lengthIn: 17, widthIn: 21, gapIn: 2, legIn: 1.5, lapIn: 2 }, expected: 17.15 - 13.632, tolerance: 0.006, toleranceWhy: 'metal of strip and dam is printed to 0.01 ft²', note: '(76 + 4 · 4) · 5.5 ÷ 144 = 3.514' },
+    { id: 'strip of a 24 × 24 chimney', inputs: { lengthIn: 24, widthIn: 24, gapIn: 2, legIn: 1.5, lapIn: 2 }, expected: 4.28, ...digit(0.01), source: 'four L-strips 5.5 in wide, two of 32 in and two of 24 in, laid out by hand' },
   ]),
   ...group({ formula: 'height', ...byHand }, [
     { id: 'dam', inputs: { topOfFillInitialIn: 15.63, marginIn: 4 }, expected: 19.63, note: '15.63 + 4 = 19.63' },
@@ -69,5 +78,8 @@ export default [
     { id: '8 × 3 ft', inputs: { lengthIn: 96, widthIn: 36, spanIn: 24 }, expected: 12, note: '96 ÷ 24 = 4 pieces of 3 ft = 12' },
     { id: '5 × 2 1/2 ft', inputs: { lengthIn: 60, widthIn: 30, spanIn: 24 }, expected: 5, note: '60 ÷ 24, down = 2 pieces of 2.5 ft = 5' },
   ]),
-  ...group({ formula: 'clear-above', ...byHand }, [{ id: 'light 7 1/2 in high', inputs: { heightIn: 7.5, keepIn: 3 }, expected: 10.5, note: '7.5 + 3 = 10.5' }]),
+  ...group({ formula: 'box-height', ...byHand }, [
+    { id: 'the fill is higher', inputs: { lightIn: 7.5, clearIn: 3, topOfFillInitialIn: 15.63, marginIn: 1 }, expected: 16.63, note: '15.63 + 1 = 16.63, over 7.5 + 3' },
+    { id: 'the light is higher', inputs: { lightIn: 20, clearIn: 3, topOfFillInitialIn: 9, marginIn: 1 }, expected: 23, note: '20 + 3 = 23, over 9 + 1' },
+  ]),
 ]

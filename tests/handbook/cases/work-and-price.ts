@@ -49,6 +49,7 @@ export default [
     { id: '51.2 bags', inputs: { needed: 51.2, wastePct: 0, pack: 1 }, expected: 52, tolerance: 0, toleranceWhy: 'a count', source: HEAP, obtained: 'published, seen', table: 'heap' },
     { id: '74.16 bags and breakage', inputs: { needed: 74.16, wastePct: 2, pack: 1 }, expected: 76, tolerance: 0, toleranceWhy: 'a count', source: HOUSE, obtained: 'computed independently', table: 'worked house, materials' },
     { id: '75.51 bags and breakage', inputs: { needed: 75.506, wastePct: 2, pack: 1 }, expected: 78, tolerance: 0, toleranceWhy: 'a count', source: RULE, obtained: 'computed independently', table: 'ranch of 1,344 ft²' },
+    { id: 'sealant for 360 ft of round 1/4, 15 % waste', inputs: { needed: 117.5, wastePct: 15, pack: 10.1 }, expected: 14, tolerance: 0, toleranceWhy: 'a count', source: 'US fluid ounce = 231/128 in³; round bead', obtained: 'computed independently', table: 'beads' },
     { id: 'to the pack', inputs: { needed: 34, wastePct: 0, pack: 17 }, expected: 2, ...byHand, note: '34 ÷ 17 = 2' },
   ]),
   ...group({ formula: 'used-packs', source: HOUSE, obtained: 'computed independently', table: 'worked house, materials', tolerance: 1e-9, toleranceWhy: 'hundredths of a pack' }, [

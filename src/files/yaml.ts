@@ -4,11 +4,9 @@ import { isAlias, isMap, isScalar, isSeq, LineCounter, parseDocument, type Docum
 import type { Finding, Span } from '../findings/finding.ts'
 import { pointer, SourcePlaces, type Range } from '../findings/places.ts'
 import { printable, steering } from '../findings/printable.ts'
+import type { FileKind } from './schema.ts'
 
-const MOST_BYTES = 1_000_000
 const MOST_DEPTH = 20
-/** How to get a file that is in order. */
-export const START = 'begin with the file that lidwork new house.job.yaml writes'
 
 export interface Yaml {
   readonly data: unknown
@@ -23,13 +21,13 @@ const error = (code: string, says: string, why: string, mend: string, span: Span
 const TOP: Span = { line: 1, column: 1, length: 1 }
 
 /** Reads one YAML document. @returns its data, or undefined with the findings that say why there is none */
-export function readYaml(given: Uint8Array | string): Yaml {
-  const text = typeof given === 'string' ? { source: given.replace(/^\ufeff/, '') } : decode(given)
+export function readYaml(given: Uint8Array | string, kind: FileKind): Yaml {
+  const text = typeof given === 'string' ? { source: given.replace(/^\ufeff/, '') } : decode(given, kind)
   const places = new SourcePlaces(text.source)
   const none = (...findings: Finding[]): Yaml => ({ data: undefined, places, bare: new Map(), findings })
   if (text.wrong) return none(text.wrong)
   const open = unclosed(text.source)
-  if (open !== undefined) return none(tooDeep(places.span([open, open + 1])))
+  if (open !== undefined) return none(tooDeep(places.span([open, open + 1]), kind))
   let doc: Document.Parsed
   try {
     doc = parseDocument(text.source, {
@@ -38,33 +36,33 @@ export function readYaml(given: Uint8Array | string): Yaml {
     })
   } catch (thrown) {
     if (!(thrown instanceof RangeError)) throw thrown
-    return none(tooDeep(TOP)) // nested beyond what the parser's own calls can follow
+    return none(tooDeep(TOP, kind)) // nested beyond what the parser's own calls can follow
   }
   const directive = /^%.*$/m.exec(text.source)
   if (directive && (doc.directives.yaml.explicit || Object.keys(doc.directives.tags).length > 1 || doc.warnings.some(w => w.code === 'BAD_DIRECTIVE') || doc.errors.some(e => e.code === 'BAD_DIRECTIVE'))) {
     return none(error('yaml-directive', `${printable(directive[0])} at the head of the file`, 'another version of YAML reads no, 010 and 12:30 as something else', 'take the line out', places.span([directive.index, directive.index + directive[0].length])))
   }
-  const broken = syntax(doc, places)
+  const broken = syntax(doc, places, kind)
   if (broken.length > 0) return none(...broken)
   if (doc.contents === null || (isScalar(doc.contents) && doc.contents.source === '')) {
     const inside = text.source.trim() === '' ? 'nothing' : 'nothing but comments'
-    return none(error('file-empty', `${inside} in the file`, 'a job file holds one surveyed house', START, TOP))
+    return none(error('file-empty', `${inside} in the file`, `${kind.name} holds ${kind.holds}`, kind.start, TOP))
   }
-  const walk = new Walk(places)
+  const walk = new Walk(places, kind)
   const data = walk.value(doc.contents, '', 0)
   return { data: walk.findings.length === 0 ? data : undefined, places, bare: walk.bare, findings: walk.findings }
 }
 
 /** UTF-8 with or without a byte order mark, and UTF-16 with one. */
-function decode(bytes: Uint8Array): { source: string; wrong?: Finding } {
-  if (bytes.length > MOST_BYTES) return { source: '', wrong: error('file-too-large', `${(bytes.length / 1e6).toFixed(1)} million bytes`, `a job file has some thousand; ${MOST_BYTES / 1e6} million are read at most`, 'check that this is a job file', TOP) }
+function decode(bytes: Uint8Array, kind: FileKind): { source: string; wrong?: Finding } {
+  if (bytes.length > kind.mostBytes) return { source: '', wrong: error('file-too-large', `${(bytes.length / 1e6).toFixed(1)} million bytes`, `${kind.name} has ${kind.usual}; ${kind.mostBytes / 1e6} million are read at most`, `check that this is ${kind.name}`, TOP) }
   const utf16 = bytes[0] === 0xff && bytes[1] === 0xfe ? 'utf-16le' : bytes[0] === 0xfe && bytes[1] === 0xff ? 'utf-16be' : undefined
   const as = utf16 ?? 'utf-8'
   const read = (part: Uint8Array, fatal: boolean) => new TextDecoder(as, { fatal }).decode(part)
   try {
     const source = read(bytes, true)
     const nul = source.indexOf('\0')
-    return nul === -1 ? { source } : { source: '', wrong: error('not-text', 'bytes that are no text', 'a job file is plain text, not a spreadsheet, a PDF or a word processor file', 'save it as plain text in UTF-8', TOP) }
+    return nul === -1 ? { source } : { source: '', wrong: error('not-text', 'bytes that are no text', `${kind.name} is plain text, not a spreadsheet, a PDF or a word processor file`, 'save it as plain text in UTF-8', TOP) }
   } catch {
     // The first byte that is no UTF-8: the longest head that decodes, found by halving.
     let good = 0, bad = bytes.length
@@ -90,31 +88,31 @@ function unclosed(source: string): number | undefined {
   return undefined
 }
 
-const tooDeep = (span: Span): Finding => error('nested-too-deep', `more than ${MOST_DEPTH} levels of nesting`, 'no part of a job file goes that deep', 'look for brackets that are never closed', span)
+const tooDeep = (span: Span, kind: FileKind): Finding => error('nested-too-deep', `more than ${MOST_DEPTH} levels of nesting`, `no part of ${kind.name} goes that deep`, 'look for brackets that are never closed', span)
 
 /** Faults that stand alone. After any other, what follows is noise: only the first is told. */
 const ALONE = new Set(['BAD_SCALAR_START', 'BAD_DQ_ESCAPE'])
 
-function syntax(doc: Document.Parsed, places: SourcePlaces): Finding[] {
+function syntax(doc: Document.Parsed, places: SourcePlaces, kind: FileKind): Finding[] {
   const all = [...doc.errors].sort((a, b) => a.pos[0] - b.pos[0])
   const deep = all.find(e => e.code === 'RESOURCE_EXHAUSTION')
-  if (deep) return [tooDeep(places.span(deep.pos))]
+  if (deep) return [tooDeep(places.span(deep.pos), kind)]
   // An unclosed bracket makes the library see lists as keys: that comes from the other fault.
   const first = all.find(e => !ALONE.has(e.code) && e.code !== 'NON_STRING_KEY') ?? all.find(e => e.code === 'NON_STRING_KEY')
-  return all.filter(e => e === first || (ALONE.has(e.code) && (!first || e.pos[0] < first.pos[0]))).map(e => syntaxFinding(e.code, e.message, e.pos, doc, places))
+  return all.filter(e => e === first || (ALONE.has(e.code) && (!first || e.pos[0] < first.pos[0]))).map(e => syntaxFinding(e.code, e.message, e.pos, doc, places, kind))
 }
 
 const TAG = ['a text that begins with ! tells YAML how to read what follows', 'take it out, or put quotes round the text'] as const
 const QUOTES = 'put quotes round the whole text'
 
-function syntaxFinding(code: string, message: string, pos: Range, doc: Document.Parsed, places: SourcePlaces): Finding {
+function syntaxFinding(code: string, message: string, pos: Range, doc: Document.Parsed, places: SourcePlaces, kind: FileKind): Finding {
   const { source } = places
   const lineStart = source.lastIndexOf('\n', pos[0] - 1) + 1
   const line = source.slice(lineStart, (source.indexOf('\n', lineStart) + 1 || source.length + 1) - 1)
   const say = (name: string, says: string, why: string, mend: string, range: Range = pos): Finding => error(name, says, why, mend, places.span(range))
   const character = printable(source[pos[0]] ?? '')
 
-  if (code === 'MULTIPLE_DOCS') return say('two-documents', 'a second document begins', 'a file is one job', 'put the second house in a file of its own; a line of --- alone begins a new document')
+  if (code === 'MULTIPLE_DOCS') return say('two-documents', 'a second document begins', kind.one[0], `${kind.one[1]}; a line of --- alone begins a new document`)
   if (/closing ["']quote/.test(message)) {
     const open = lastNode(doc, n => isScalar(n) && (n.type === 'QUOTE_DOUBLE' || n.type === 'QUOTE_SINGLE'))
     const at = open?.range?.[0] ?? pos[0]
@@ -186,7 +184,7 @@ function lastNode(doc: Document.Parsed, fits: (n: Node) => boolean): Node | unde
 class Walk {
   readonly findings: Finding[] = []
   readonly bare = new Map<string, string | undefined>()
-  constructor(private readonly places: SourcePlaces) {}
+  constructor(private readonly places: SourcePlaces, private readonly kind: FileKind) {}
 
   value(node: unknown, path: string, depth: number): unknown {
     if (node === null || node === undefined) return null
@@ -194,8 +192,8 @@ class Walk {
     const here: Range = range ? [range[0], range[1]] : [0, 1]
     if (here[1] > here[0]) this.places.values.set(path, here)
     const name = '&' + anchor
-    if (isAlias(node)) return this.refuse(path, 'anchor-used', `the reference *${printable(node.source)}`, 'a text that begins with * refers to another place of the file; a job file says everything where it stands', 'write it out, or put quotes round the text', here)
-    if (anchor !== undefined) this.refuse(path, 'anchor-used', `the name ${printable(name)}`, 'a text that begins with & names a place of the file to refer to; a job file says everything where it stands', 'take it out, or put quotes round the text', this.before(name, here))
+    if (isAlias(node)) return this.refuse(path, 'anchor-used', `the reference *${printable(node.source)}`, `a text that begins with * refers to another place of the file; ${this.kind.name} says everything where it stands`, 'write it out, or put quotes round the text', here)
+    if (anchor !== undefined) this.refuse(path, 'anchor-used', `the name ${printable(name)}`, `a text that begins with & names a place of the file to refer to; ${this.kind.name} says everything where it stands`, 'take it out, or put quotes round the text', this.before(name, here))
     if (tag !== undefined) this.tagged(path, tag, here)
     if (isScalar(node)) {
       if (typeof node.value !== 'string') return node.value
@@ -203,7 +201,7 @@ class Walk {
       if (dash) this.findings.push({ ...swallowed(this.places.span([here[0] + dash.index + dash[0].length, here[0] + dash.index + dash[0].length + 1])), path })
       return this.text(node.value, path, here)
     }
-    if (depth >= MOST_DEPTH) { this.findings.push({ ...tooDeep(this.places.span(here)), path }); return null }
+    if (depth >= MOST_DEPTH) { this.findings.push({ ...tooDeep(this.places.span(here), this.kind), path }); return null }
     return isMap(node) ? this.mapping(node, path, depth) : isSeq(node) ? this.list(node, path, depth) : null
   }
 
@@ -219,7 +217,7 @@ class Walk {
       const range = (pair.key as Node | null)?.range
       const here: Range = range ? [range[0], range[1]] : [0, 1]
       if (isAlias(pair.key) || (isScalar(pair.key) && (pair.key.anchor !== undefined || pair.key.tag !== undefined))) { this.refuse(path, 'key-not-text', 'a key with a mark before it', 'a key is a plain word', 'write the word alone', here); continue }
-      if (key === '<<') { this.refuse(path, 'anchor-used', 'the key <<', 'it copies another part of the file; a job file says everything where it stands', 'write the keys out', here); continue }
+      if (key === '<<') { this.refuse(path, 'anchor-used', 'the key <<', `it copies another part of the file; ${this.kind.name} says everything where it stands`, 'write the keys out', here); continue }
       if (key === '') { this.refuse(path, 'key-not-text', 'a colon without a key', 'nothing says what the value is for', 'write a word before the colon', here); continue }
       const at = `${path}/${pointer(key)}`
       this.text(key, at, here)

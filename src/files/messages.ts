@@ -3,9 +3,9 @@ import type { Finding } from '../findings/finding.ts'
 import { keysOf, pointer, type SourcePlaces } from '../findings/places.ts'
 import { printable } from '../findings/printable.ts'
 import { nearest } from '../findings/suggest.ts'
-import { colonWithoutSpace, START } from './yaml.ts'
+import { colonWithoutSpace } from './yaml.ts'
 import { asNumberText, notANumber, ranged, unitWords } from './number-texts.ts'
-import type { Node } from './schemas.ts'
+import type { FileKind, Node } from './schema.ts'
 
 /** A fault as the validator reports it. */
 export interface Fault { readonly instancePath: string; readonly keyword: string; readonly params: Readonly<Record<string, unknown>> }
@@ -30,12 +30,12 @@ const kindsOf = (node: Node): string[] => (node.oneOf ?? []).map(({ $ref }) => $
 const without = (description: string | undefined): string => (description ?? '').replace(/ \[[^\]]*\]$/, '').split(';')[0]!
 
 /** Findings for schema faults: one for each fault of the file, however many the validator reports for it. */
-export function schemaFindings(faults: readonly Fault[], typed: Typed, format: object, formatName: string): Finding[] {
-  return new Messages(typed, format as Node, formatName).all(faults)
+export function schemaFindings(faults: readonly Fault[], typed: Typed, format: object, kind: FileKind): Finding[] {
+  return new Messages(typed, format as Node, kind).all(faults)
 }
 
 class Messages {
-  constructor(private readonly typed: Typed, private readonly root: Node, private readonly formatName: string) {}
+  constructor(private readonly typed: Typed, private readonly root: Node, private readonly kind: FileKind) {}
 
   all(faults: readonly Fault[]): Finding[] {
     const byPath = new Map<string, Fault[]>()
@@ -64,14 +64,14 @@ class Messages {
   private foreign(): Finding | undefined {
     const { data } = this.typed
     const format = isRecord(data) ? data['format'] : undefined
-    return typeof format === 'string' && format !== this.formatName && /^lidwork-[a-z]+\/\d+$/.test(format) ? this.formatUnknown(format) : undefined
+    return typeof format === 'string' && format !== this.kind.format && /^lidwork-[a-z]+\/\d+$/.test(format) ? this.formatUnknown(format) : undefined
   }
 
   private formatUnknown(format: string): Finding {
-    const [name, version] = format.split('/'), [ours] = this.formatName.split('/')
+    const [name, version] = format.split('/'), [ours] = this.kind.format.split('/')
     return this.finding('format-unknown', '/format', `format: ${short(format)}`,
-      version !== undefined && name === ours ? `this program reads ${this.formatName}; another version has other keys` : name !== ours && name?.startsWith('lidwork-') && version !== undefined ? `that is another kind of file; a job file is ${this.formatName}` : 'the first line says what kind of file this is',
-      version !== undefined && name === ours ? 'use the program of that version' : version !== undefined && name?.startsWith('lidwork-') ? 'name a job file instead' : `write format: ${this.formatName}`)
+      version !== undefined && name === ours ? `this program reads ${this.kind.format}; another version has other keys` : name !== ours && name?.startsWith('lidwork-') && version !== undefined ? `that is another kind of file; ${this.kind.name} is ${this.kind.format}` : 'the first line says what kind of file this is',
+      version !== undefined && name === ours ? 'use the program of that version' : version !== undefined && name?.startsWith('lidwork-') ? `name ${this.kind.name} instead` : `write format: ${this.kind.format}`)
   }
 
   private finding(code: string, path: string, says: string, why: string, mend: string, on?: 'key'): Finding {
@@ -150,7 +150,7 @@ class Messages {
 
   /** What the keys belong to, in words: a chimney, house, one roof edge. */
   private holder(path: string, node: Node, value: unknown): string {
-    if (path === '') return 'a job file'
+    if (path === '') return this.kind.name
     if (isRecord(value) && node.properties?.['kind']?.const !== undefined) return a(String(value['kind']))
     const { key, index } = this.at(path)
     return index ? without(node.description).replace(/^one /, 'a ') : key
@@ -233,7 +233,7 @@ class Messages {
       return this.notAList(path, node, value, key, say)
     }
     if (node.type === 'object') return this.notAMapping(path, node, value, key, index, say)
-    if (path === '/format') return typeof value === 'string' ? this.formatUnknown(value) : say('format-unknown', 'the first line says what kind of file this is', `write format: ${this.formatName}`)
+    if (path === '/format') return typeof value === 'string' ? this.formatUnknown(value) : say('format-unknown', 'the first line says what kind of file this is', `write format: ${this.kind.format}`)
     if (Array.isArray(value) || isRecord(value)) {
       return say('text-expected', `${Array.isArray(value) ? 'a list' : 'keys with values'} where one ${node.enum ? 'word' : 'text'} belongs`, node.enum && node.enum.length <= MOST_WORDS ? `write ${listed(node.enum)}` : 'write one text, in quotes if it begins with [ or {')
     }
@@ -322,7 +322,7 @@ class Messages {
   }
 
   private notAMapping(path: string, node: Node, value: unknown, key: string, index: boolean, say: (code: string, why: string, mend: string, as?: string) => Finding): Finding {
-    if (path === '') return say('not-a-mapping', 'a job file is a list of keys, each with a colon and what belongs to it', START, Array.isArray(value) ? 'a list as the whole file' : 'one text as the whole file')
+    if (path === '') return say('not-a-mapping', `${this.kind.name} is a list of keys, each with a colon and what belongs to it`, this.kind.start, Array.isArray(value) ? 'a list as the whole file' : 'one text as the whole file')
     const kinds = kindsOf(node)
     if (kinds.length > 0) return say('not-a-mapping', 'an entry needs its keys: kind and what that kind asks for', typeof value === 'string' && kinds.includes(value) ? `write - {kind: ${value}, ...}` : `write - {kind: ${listed(kinds)}, ...}`)
     const keys = node.required ?? Object.keys(node.properties ?? {})

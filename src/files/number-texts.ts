@@ -1,15 +1,15 @@
 // Why a text is no number for its key, and how to write what was probably meant.
 import { asFeet, asTape, readNumber, type Grammar } from '../units/tape.ts'
-import type { Node } from './schemas.ts'
+import type { Node } from './schema.ts'
 
 export interface Why { readonly code: string; readonly why: string; readonly mend: string }
 
-const WORDS: Readonly<Record<string, string>> = { in: 'inches', ft: 'feet', ft2: 'square feet', ft3: 'cubic feet', R: 'R', pct: 'percent', 'rise in 12': 'rise in 12' }
+const WORDS: Readonly<Record<string, string>> = { in: 'inches', ft: 'feet', ft2: 'square feet', ft3: 'cubic feet', R: 'R', pct: 'percent', USD: 'dollars', h: 'hours', lb: 'pounds', 'rise in 12': 'rise in 12' }
 
 /** A unit as people say it; a plain count has none. */
 export const unitWords = (unit: string): string => WORDS[unit] ?? unit
 
-const UNIT_SHORT: Readonly<Record<string, string>> = { each: '', year: '', stories: '', 'rise in 12': ' in 12', pct: ' percent' }
+const UNIT_SHORT: Readonly<Record<string, string>> = { each: '', year: '', stories: '', 'rise in 12': ' in 12', pct: ' percent', USD: ' dollars' }
 const behind = (unit: string): string => UNIT_SHORT[unit] ?? ` ${unit}`
 
 /** The number of a text, by one of the grammars. */
@@ -50,6 +50,8 @@ export function notANumber(text: string, node: Node, key: string, example: strin
   if (vulgar !== trimmed && reads(vulgar) !== undefined) return { code: 'not-a-number', why: 'a fraction is typed with a slash', mend: `write ${vulgar}` }
   const about = /^(?:about|approx\.?|approximately|around|ca\.?|circa|roughly|\+\/-|\u2248)\s*(.+)$/i.exec(trimmed)?.[1] ?? /^(.+?)\s*(?:\+\/-|\?|ish)$/i.exec(trimmed)?.[1]
   if (about !== undefined && reads(about) !== undefined) return { code: 'not-a-number', why: '~ means about', mend: `write ~${about}` }
+  const dollars = unit === 'USD' ? /^\$\s*(\d[\d,]*(?:\.\d+)?|\.\d+)$/.exec(trimmed) : null
+  if (dollars) return { code: 'number-with-unit', why: 'the key is in dollars already', mend: `write ${dollars[1]!.replaceAll(',', '')}` }
   const range = /^([\d.]+)\s*(?:-|to|\u2013)\s*([\d.]+)$/.exec(trimmed)
   if (range && Number(range[1]) < Number(range[2])) return { code: 'not-a-number', why: 'one number belongs here', mend: `write one number; ~${(Number(range[1]) + Number(range[2])) / 2} says about` }
   const r = /^r[ -]?(\d+(?:\.\d+)?)$/i.exec(trimmed)

@@ -1,0 +1,94 @@
+// What is wrong in a price book or company file that has the right form: what no single value shows.
+import type { Finding } from '../findings/finding.ts'
+import { nearest } from '../findings/suggest.ts'
+import { dateFault } from '../files/dates.ts'
+import { decimal } from '../units/money.ts'
+import { chartFaults } from './chart.ts'
+import type { CompanyFile } from './company-file.ts'
+import { subcontractNames, valueIds, workNames } from './names.ts'
+import { roleNames, type PriceBook, type ProductRow } from './price-book.ts'
+
+type Say = (code: string, path: string, says: string, why: string, mend: string, more?: Partial<Finding>) => void
+
+const gather = (rule: (say: Say) => void): Finding[] => {
+  const out: Finding[] = []
+  rule((code, path, says, why, mend, more = {}) => { out.push({ code, severity: 'error', path, says, why, mend, ...more }) })
+  return out
+}
+
+const dated = (date: string, say: Say): void => {
+  const fault = dateFault(date)
+  if (fault) say(fault.code, '/dated', fault.says, fault.why, fault.mend)
+}
+
+/** What two rows of one item may differ in: what each is for, and how a role asks for it. */
+const sameGoods = (a: ProductRow, b: ProductRow): boolean => (['name', 'price', 'buyUnit', 'unit', 'pack', 'charge', 'wastePct', 'supplier', 'heightIn', 'ratedFor', 'noncombustible', 'rValue', 'sizeIn'] as const).every(k => String(a[k]) === String(b[k]))
+
+/** What is wrong in a price book. */
+export const priceChecks = (book: PriceBook): Finding[] => gather(say => {
+  dated(book.dated, say)
+  const rows = new Map<string, { readonly row: ProductRow; readonly roles: Set<string> }>()
+  for (const [i, p] of book.products.entries()) {
+    const at = `/products/${i}/item`, before = rows.get(p.item)
+    if (!before) { rows.set(p.item, { row: p, roles: new Set([p.role]) }); continue }
+    if (before.roles.has(p.role)) say('item-twice', at, `item: ${p.item}`, `it stands in the role ${p.role} already`, 'take one of them out, or give it a name of its own')
+    else if (!sameGoods(before.row, p)) say('item-differs', at, `item: ${p.item}`, `as ${before.row.role} the same item has another price, pack or name`, 'make both rows the same but for the role, or give one a name of its own')
+    before.roles.add(p.role)
+  }
+  const empty = roleNames.filter(r => !book.products.some(p => p.role === r))
+  if (empty.length > 0) say('role-unfilled', '/products', `no product in the ${empty.length === 1 ? 'role' : 'roles'} ${empty.join(', ')}`, 'a house that needs one cannot be priced', 'add one for each that you use', { severity: 'note', on: 'key' })
+  const blown = new Set<string>()
+  for (const [i, p] of book.blown.entries()) {
+    if (blown.has(p.item) || rows.has(p.item)) say('item-twice', `/blown/${i}/item`, `item: ${p.item}`, 'another product has that name already', 'give one of them a name of its own')
+    blown.add(p.item)
+    for (const f of chartFaults(p)) {
+      if (f.severity === 'error') say(f.code, `/blown/${i}/chart/${f.row}`, `${p.item}, row ${f.says}`, f.why, 'copy the row from the label again; a chart that is wrong in one row is used for none')
+      else say(f.code, `/blown/${i}/chart`, `${p.item}: ${f.says}`, f.why, 'copy the row from the label', { severity: 'warning', on: 'key' })
+    }
+  }
+})
+
+/** Money that is charged, not a unit price, has no third decimal. */
+const wholeCents = (say: Say, path: string, usd: number | undefined): void => {
+  if (usd !== undefined && decimal(usd)[1] > 2) say('part-of-a-cent', path, `${path.split('/').at(-1)!}: ${usd}`, 'a third decimal is part of a cent', `write ${Math.floor(usd * 100 + 0.5) / 100}`)
+}
+
+/** Set-up and close-up of each day [h], where the company has no rate of its own. */
+const DAILY = 0.75
+
+/** What is wrong in a company file. */
+export const companyChecks = (file: CompanyFile): Finding[] => gather(say => {
+  dated(file.dated, say)
+  const { wage, builtUpWage, grossMarginPct, overheadPerHour, overheadPct, netProfitPct } = file
+  if (wage !== undefined && builtUpWage) say('wage-twice', '/builtUpWage', 'both wage and builtUpWage', 'the wage would be two figures', 'take one of them out', { on: 'key' })
+  if (wage === undefined && !builtUpWage) say('wage-missing', '', 'neither wage nor builtUpWage', 'labor is priced by it', 'write wage: 48, or its parts under builtUpWage:')
+  const overhead = overheadPerHour ?? overheadPct
+  if (grossMarginPct !== undefined && (overhead !== undefined || netProfitPct !== undefined)) {
+    const key = overheadPerHour !== undefined ? 'overheadPerHour' : overheadPct !== undefined ? 'overheadPct' : 'netProfitPct'
+    say('overhead-twice', `/${key}`, `both grossMarginPct and ${key}`, 'a gross margin covers overhead and profit: it would be charged twice', `take grossMarginPct out, or ${key}`, { on: 'key' })
+  } else if (grossMarginPct === undefined) {
+    if (overheadPerHour !== undefined && overheadPct !== undefined) say('overhead-twice', '/overheadPct', 'both overheadPerHour and overheadPct', 'overhead would be charged twice', 'take one of them out', { on: 'key' })
+    if (overhead === undefined) say('margin-missing', '', 'neither a gross margin nor overhead', 'the price would be the bare cost', 'write grossMarginPct: 40, or overheadPerHour: or overheadPct: with netProfitPct:')
+    else if (netProfitPct === undefined) say('margin-missing', overheadPerHour === undefined ? '/overheadPct' : '/overheadPerHour', 'overhead without netProfitPct', 'the price would hold no profit', 'write netProfitPct: 8, or 0 where that is meant', { on: 'key' })
+  }
+  if (file.travelPerMile !== undefined && file.travelPerDay !== undefined) say('travel-twice', '/travelPerDay', 'both travelPerMile and travelPerDay', 'travel would be charged twice', 'take one of them out', { on: 'key' })
+  wholeCents(say, '/builtUpWage/basePerHour', builtUpWage?.basePerHour)
+  const parts = (builtUpWage?.burden ?? []).map(b => b.what)
+  for (const [i, what] of parts.entries()) if (parts.indexOf(what) < i) say('name-twice', `/builtUpWage/burden/${i}/what`, `what: ${what}`, 'burden has it already', 'take one of them out')
+  const daily = ['day-start', 'day-close'].reduce((sum, work) => sum + (file.rates?.find(r => r.work === work)?.hours ?? DAILY), 0)
+  if (file.crew * file.hoursPerDay <= daily) say('day-too-short', '/hoursPerDay', `hoursPerDay: ${file.hoursPerDay}`, `a crew of ${file.crew} spends ${daily} person-hours of each day on set-up and close-up: no time is left for work`, 'write the hours on site')
+  for (const key of ['wage', 'minimumCharge', 'roundUpTo', 'visitFee', 'dumpFeePerTon', 'dumpFeeMinimum', 'overheadPerHour', 'travelPerDay', 'permitFee'] as const) wholeCents(say, `/${key}`, file[key])
+  for (const [i, s] of (file.subcontract ?? []).entries()) wholeCents(say, `/subcontract/${i}/price`, s.price)
+  const named = (list: 'rates' | 'values' | 'subcontract', key: 'work' | 'id', names: readonly string[], used: readonly string[], code: string, what: string): void => {
+    for (const [i, name] of used.entries()) {
+      const at = `/${list}/${i}/${key}`
+      if (used.indexOf(name) < i) { say('name-twice', at, `${key}: ${name}`, `${list} has it already`, 'take one of them out'); continue }
+      if (names.includes(name)) continue
+      const near = nearest(name, names)
+      say(code, at, `${key}: ${name}`, `no ${what} has that name`, near ? `did you mean ${near}?` : names.length < 5 ? `write ${names.join(' or ')}` : `the names stand in the file that lidwork company new writes`)
+    }
+  }
+  named('rates', 'work', workNames, (file.rates ?? []).map(r => r.work), 'rate-unknown', 'kind of work')
+  named('values', 'id', valueIds, (file.values ?? []).map(v => v.id), 'value-unknown', 'starting value')
+  named('subcontract', 'work', subcontractNames, (file.subcontract ?? []).map(s => s.work), 'subcontract-unknown', 'work of another trade')
+})

@@ -1,0 +1,41 @@
+// From bytes to data of one format, in two gates: YAML, then the format. The first that finds a fault ends the reading.
+import { placed, sorted, type Finding, type Places } from '../findings/finding.ts'
+import { schemaFindings, type Fault } from './messages.ts'
+import { normalize, type Reads } from './normalize.ts'
+import type { FileKind } from './schema.ts'
+import { readYaml } from './yaml.ts'
+
+/** What reads one format: its words, the validator and the table that the build made, and the schema, asked for only where there are faults. */
+export interface Reader {
+  readonly kind: FileKind
+  readonly validate: { (data: unknown): boolean; errors?: readonly Fault[] | null }
+  readonly reads: Reads
+  schema(): object
+}
+
+export type FormatRead<V> =
+  | { readonly ok: true; readonly data: V; readonly places: Places; readonly about: readonly string[]; readonly source: string }
+  | { readonly ok: false; readonly findings: Finding[]; readonly places: Places; readonly source: string }
+
+const MOST_FINDINGS = 50
+
+/** The first findings, and one that says how many more there are. */
+export function few(findings: Finding[], places: Places): Finding[] {
+  if (findings.length <= MOST_FINDINGS) return findings
+  const shown = findings.slice(0, MOST_FINDINGS)
+  return [...shown, { code: 'more-findings', severity: 'note', path: shown.at(-1)!.path, span: placed(shown.at(-1)!, places),
+    says: `${findings.length - MOST_FINDINGS} more findings`, why: `the first ${MOST_FINDINGS} are shown`, mend: 'mend those and check again' }]
+}
+
+/** Reads a file of one format, every number as the tape reads it. */
+export function readFormat<V>(bytes: Uint8Array | string, { kind, validate, reads, schema }: Reader): FormatRead<V> {
+  const yaml = readYaml(bytes, kind)
+  const { places } = yaml, { source } = places
+  const refused = (findings: readonly Finding[]): FormatRead<V> => ({ ok: false, findings: few(sorted(findings, places), places), places, source })
+  if (yaml.findings.length > 0) return refused(yaml.findings)
+  const { about, unread } = normalize(yaml.data, reads)
+  const faults: Fault[] = validate(yaml.data) ? [] : [...validate.errors ?? []]
+  for (const path of unread) if (!faults.some(f => f.instancePath === path)) faults.push({ instancePath: path, keyword: 'unread', params: {} })
+  if (faults.length > 0) return refused(schemaFindings(faults, yaml, schema(), kind))
+  return { ok: true, data: yaml.data as V, places, about, source }
+}

@@ -1,0 +1,3 @@
+// Delaware, 3 counties. Zone before 2021, zone of 2021: names, with /kind where it is no County. Zones: US Department of Energy; names: US Census. See index.ts.
+export default (): string => `
+4A 4A: Kent, New Castle, Sussex`

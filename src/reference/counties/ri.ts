@@ -1,0 +1,3 @@
+// Rhode Island, 5 counties. Zone before 2021, zone of 2021: names, with /kind where it is no County. Zones: US Department of Energy; names: US Census. See index.ts.
+export default (): string => `
+5A 5A: Bristol, Kent, Newport, Providence, Washington`
