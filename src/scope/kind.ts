@@ -251,9 +251,9 @@ export const hotCheck = (used: readonly Product[], at: string): Finding[] => use
 export const flueClearance = (books: Books) => books.start('flue-clearance', 3, 'in', 'fill off a vent or hot device', 'no label or company value; SWS 3.0102.2 default')
 
 /** An opening that nobody may close yet: a stop on covering its area, which only a changed file opens. */
-export const leftOpen = (gate: Pick<Gate, 'code' | 'why' | 'clearedBy' | 'path'>, item: { readonly in: string; readonly at: string }, what: string, method: string): Measure => ({
+export const leftOpen = (gate: Pick<Gate, 'code' | 'state' | 'why' | 'clearedBy' | 'path'>, item: { readonly in: string; readonly at: string }, what: string, method: string): Measure => ({
   figures: { method, materials: [] }, tasks: [], unknowns: [`${what} (${item.at}) is not closed in this price: ${gate.why}.`],
-  gates: [{ ...gate, state: 'stop', where: item.at, in: item.in, stops: { phases: COVERING, places: [item.in] }, clearable: [] }],
+  gates: [{ ...gate, where: item.at, in: item.in, stops: { phases: COVERING, places: [item.in] }, clearable: [] }],
 })
 
 export interface Dam { readonly runIn: Quantity<'in'>; readonly heightIn: Quantity<'in'>; readonly metal: Product }

@@ -25,7 +25,7 @@ export const exhaustFan = opening({
     housingIn: f.optional(f.pairOf(f.inches(48, 'one side of the housing'), 'housing at the ceiling: length, width', { examples: [[9, 9]] })),
     ...declinable,
   }),
-  sample: { kind: 'exhaust-fan', in: 'main', serves: 'bath', endsAt: 'attic', ductIn: 4, lengthFt: 9, heater: 'no', at: 'bath' },
+  sample: { kind: 'exhaust-fan', in: 'main', serves: 'bath', endsAt: 'attic', ductIn: 4, lengthFt: 9, heater: 'no', housingIn: [9, 9], at: 'bath' },
   wrong: { item: { kind: 'exhaust-fan', in: 'main', serves: 'bath', endsAt: 'roof', ductIn: 4, lengthFt: 9, heater: 'no', at: 'bath' }, code: 'word-unknown' },
   takeoff({ item, at, id, q }, books, { area }) {
     const one = exactly(1, 'each', 'one fan to an entry'), hot = item.heater !== 'no'

@@ -10,8 +10,8 @@ import { CAUTION, COMPATIBLE, COVERING, coverLap, damMargin, damTask, declinable
 
 /** Vents that no crew may close round: who makes them safe, and how the file says so. */
 const NOT_OURS = {
-  'single-wall': { code: 'single-wall-through-ceiling', why: 'a single-wall pipe may not pass a ceiling', clearedBy: 'an HVAC contractor’s listed vent in its place, measured again' },
-  transite: { code: 'transite-vent', why: 'the vent is asbestos cement: nobody cuts, drills or rubs it', clearedBy: 'an abatement and an HVAC contractor’s listed vent in its place, measured again' },
+  'single-wall': { code: 'single-wall-through-ceiling', state: 'stop', why: 'a single-wall pipe may not pass a ceiling', clearedBy: 'an HVAC contractor’s listed vent in its place, measured again' },
+  transite: { code: 'transite-vent', state: 'stop', why: 'the vent is asbestos cement: nobody cuts, drills or rubs it', clearedBy: 'an abatement and an HVAC contractor’s listed vent in its place, measured again' },
 } as const
 
 export const metalFlue = opening({
@@ -29,7 +29,7 @@ export const metalFlue = opening({
   wrong: { item: { kind: 'metal-flue', in: 'main', type: 'b vent', diameterIn: 4, framedIn: [9, 9], at: 'bath closet' }, code: 'word-unknown' },
   takeoff({ item, at, id, q }, books, { area }) {
     if (item.type === 'single-wall' || item.type === 'transite') return leftOpen({ ...NOT_OURS[item.type], path: `${at}/type` }, item, 'The vent', 'left open: not the crew’s to close')
-    if (item.type === 'factory-chimney' && item.model === undefined) return leftOpen({ code: 'chimney-model-unknown', path: `${at}/type`, why: 'only its maker’s firestop and shield may touch a factory chimney, and nobody knows its model', clearedBy: 'maker and model from the label or a chimney professional, written as `model:`' },
+    if (item.type === 'factory-chimney' && item.model === undefined) return leftOpen({ code: 'chimney-model-unknown', state: 'stop', path: `${at}/type`, why: 'only its maker’s firestop and shield may touch a factory chimney, and nobody knows its model', clearedBy: 'maker and model from the label or a chimney professional, written as `model:`' },
       item, 'The chimney', 'left open until its model is known')
 
     const diameterIn = q('diameterIn'), lengthIn = part(at, 'framedIn', item.framedIn, 0), widthIn = part(at, 'framedIn', item.framedIn, 1)

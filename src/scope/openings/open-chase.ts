@@ -24,7 +24,7 @@ export const openChase = opening({
   wrong: { item: { kind: 'open-chase', in: 'main', sizeIn: [30, 18], flue: 'no', at: 'behind the tub' }, code: 'key-missing' },
   takeoff({ item, at, id, q }, books, { area }) {
     if (item.airFor !== 'none') return leftOpen({
-      code: 'combustion-air-unclear', path: `${at}/airFor`, why: item.airFor === 'unknown' ? 'nobody said whether an appliance draws its air through it, and closing that can fill the house with carbon monoxide' : 'an appliance may draw its air through it, and closing that can fill the house with carbon monoxide',
+      code: 'combustion-air-unclear', state: 'stop', path: `${at}/airFor`, why: item.airFor === 'unknown' ? 'nobody said whether an appliance draws its air through it, and closing that can fill the house with carbon monoxide' : 'an appliance may draw its air through it, and closing that can fill the house with carbon monoxide',
       clearedBy: 'an HVAC contractor’s statement, written as `airFor: none`, or the opening as a combustion-air-opening',
     }, item, 'The chase', 'left open: it may feed air to a flame')
 

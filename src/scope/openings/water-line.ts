@@ -22,7 +22,7 @@ export const waterLine = opening({
   takeoff({ item, at, id, q }, books, { area }) {
     if (!area.filled) return { figures: { method: 'left as it is: nothing is blown here', materials: [] }, tasks: [] }
     const own = [...(item.material === 'cpvc' ? [COMPATIBLE] : []), ...(item.sprinkler === 'yes' ? ['Sprinkler heads: no caulk, no foam, nothing in the gap of a cover plate; the line stays in service.'] : [])]
-    const gate = { code: 'water-line-freeze', where: item.at, in: item.in, path: at, why: 'the attic is colder after the work; water in a line there may freeze and burst it' }
+    const gate = { where: item.at, in: item.in, path: at, why: 'the attic is colder after the work; water in a line there may freeze and burst it' }
     const base = { touches: [item.in], closes: id } as const
     if (item.contents === 'dry') {
       const one = exactly(1, 'each', 'one line to an entry'), flag = takes([books.product('box-flag'), one])
@@ -35,12 +35,12 @@ export const waterLine = opening({
       const task: Task = { ...base, id: clearedByTask, title: `${item.sprinkler === 'yes' ? 'Sprinkler contractor' : 'Plumber'}: move the line below the fill, or drain it for good`, phase: 'clear', work: 'clearing', serves: itself, role: 'other', ownVisit: true, needs: [],
         personHours: exactly(0, 'h', 'others’ own'), subcontractCents: books.subcontract('water-line-move'), cautions: own, proof: 'photo, letter' }
       return { figures: { method: `moved or drained by a ${trade}`, materials: [] }, tasks: [task],
-        gates: [{ ...gate, state: 'hold', stops: { phases: COVERING, places: [item.in] }, clearedByTask, clearedBy: `a ${trade}’s letter: moved below the fill, or drained`, clearable: [{ kind: 'plumber-letter', license: true, outside: true }], condition: `The price holds only if a ${trade} moves or drains the line (${item.at}) before the fill.` }] }
+        gates: [{ ...gate, code: 'water-line-freeze', state: 'hold', stops: { phases: COVERING, places: [item.in] }, clearedByTask, clearedBy: `a ${trade}’s letter: moved below the fill, or drained`, clearable: [{ kind: 'plumber-letter', license: true, outside: true }], condition: `The price holds only if a ${trade} moves or drains the line (${item.at}) before the fill.` }] }
     }
     const lengthFt = q('lengthFt'), tent = takes([books.product('rigid-cover'), work(stripMetal, { runIn: inchesOf(lengthFt), widthIn: work(clearOf, { sizeIn: books.start('water-line-tent', 12, 'in', 'top of the tent over a water line'), keepIn: q('heightIn') }) })])
     return {
       figures: { method: 'tented to the ceiling, under the fill', materials: tent.materials },
-      gates: [{ ...gate, state: 'mend', stops: { phases: ['insulate'], places: [item.in] }, clearedByTask: `tent-${id}`, clearedBy: 'own tent, open to the ceiling and closed to the attic, photo before the fill', clearable: [] }],
+      gates: [{ ...gate, code: 'water-line-freeze', state: 'mend', stops: { phases: ['insulate'], places: [item.in] }, clearedByTask: `tent-${id}`, clearedBy: 'own tent, open to the ceiling and closed to the attic, photo before the fill', clearable: [] }],
       tasks: [{ ...base, id: `tent-${id}`, title: 'Tent the water line to the ceiling: no insulation under it, fill over it', phase: 'contain', work: 'dam', size: 'medium', serves: fillOf(item.in), role: 'crew', needs: tent.needs,
         personHours: work(personHours, { amount: lengthFt, rate: books.rate('water-line-tent', 0.1, 'ft'), access: area.access }),
         cautions: ['Take the old fill out from under the line first.', 'Know the shut-off before anything is fastened.', ...own, CAUTION.framing], proof: 'photo before the fill' }],
