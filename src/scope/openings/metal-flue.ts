@@ -6,7 +6,7 @@ import { asTape } from '../../units/tape.ts'
 import { exactly, total, work, type Quantity } from '../../units/quantity.ts'
 import { baseR } from '../ceiling.ts'
 import { nothingBut } from '../pipe-fit.ts'
-import { CAUTION, COMPATIBLE, COVERING, coverLap, damMargin, damTask, declinable, fillOf, flueClearance, hotBead, hotCheck, itself, leftOpen, opening, part, seamBead, takes, where, type Gate, type Task } from '../kind.ts'
+import { CAUTION, COMPATIBLE, COVERING, coverLap, damMargin, damTask, declinable, flueClearance, hotBead, hotCheck, itself, leftOpen, opening, part, seamBead, takes, where, type Gate, type Task } from '../kind.ts'
 
 /** Vents that no crew may close round: who makes them safe, and how the file says so. */
 const NOT_OURS = {
@@ -63,7 +63,7 @@ export const metalFlue = opening({
     // The shield of a set is bought with it.
     tasks.push(plastic ? dam : { ...dam, needs: [] })
     const gates: Gate[] = plastic ? [] : nearFraming(item, at, id, gapIn, labelIn ?? books.start('vent-framing', 1, 'in', 'vent to framing', 'no label read; listed gas vents ask for 1 in'))
-    if (gates.length > 0) tasks.push({ id: `look-${id}`, title: 'Building official or HVAC contractor: say in writing whether the framing may stand this near the vent', phase: 'clear', work: 'clearing', touches: [item.in], serves: fillOf(item.in), role: 'other', ownVisit: true,
+    if (gates.length > 0) tasks.push({ id: `look-${id}`, title: 'Building official or HVAC contractor: say in writing whether the framing may stand this near the vent', phase: 'clear', work: 'clearing', touches: [item.in], serves: itself, role: 'other', ownVisit: true,
       personHours: exactly(0, 'h', 'others’ own'), needs: [], cautions: [], proof: 'letter' })
     return {
       tasks, gates, findings, figures: { ...figures, method: `${method}, ${plastic ? 'dam' : 'shield'}`, materials: plastic ? [...close.materials, { item: metal.item, quantity: work(stripMetal, { runIn, widthIn: heightIn }), unit: metal.unit }] : close.materials },

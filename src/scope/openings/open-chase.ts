@@ -6,7 +6,7 @@ import { exactly, total, work } from '../../units/quantity.ts'
 import { asTape } from '../../units/tape.ts'
 import { baseR } from '../ceiling.ts'
 import { nothingBut } from '../pipe-fit.ts'
-import { CAUTION, COVERING, coverLap, damMargin, damTask, declinable, fillOf, flueClearance, hotBead, hotCheck, itself, leftOpen, opening, part, RIGID, seamBead, takes, where, type Gate, type Task } from '../kind.ts'
+import { CAUTION, COVERING, coverLap, damMargin, damTask, declinable, flueClearance, hotBead, hotCheck, itself, leftOpen, opening, part, RIGID, seamBead, takes, where, type Gate, type Task } from '../kind.ts'
 
 const DROP = 'Open drop: not a place to stand.'
 
@@ -60,7 +60,7 @@ export const openChase = opening({
     if (item.flue === 'unknown') {
       gates.push({ code: 'chase-flue-unknown', state: 'hold', where: item.at, in: item.in, path: `${at}/flue`, why: 'nobody looked whether a flue runs in the chase; it is priced as if one did', stops: { phases: COVERING, places: [item.in] }, clearedByTask: `look-chase-${n}`,
         clearedBy: 'a look down the chase, written as `flue: yes` or `flue: no`, or its photo', clearable: [{ kind: 'look-photo' }], condition: `The price holds only if a look shows what runs in the chase (${item.at}) before work starts.` })
-      tasks.push({ id: `look-chase-${n}`, title: 'Look down the chase: is there a flue, and of which kind', phase: 'clear', work: 'clearing', touches: [item.in], serves: fillOf(item.in), role: 'lead', ownVisit: true,
+      tasks.push({ id: `look-chase-${n}`, title: 'Look down the chase: is there a flue, and of which kind', phase: 'clear', work: 'clearing', touches: [item.in], serves: itself, role: 'lead', ownVisit: true,
         personHours: work(personHours, { amount: one, rate: books.rate('look-at-hazard', 0.25, 'each'), access: exactly(1, 'factor', 'no access factor on a look') }), needs: [], cautions: [DROP], proof: 'photo' })
     }
     return { figures: { ...figures, materials: [cap.materials[0]!, cap.materials[1]!, { item: metal.item, quantity: work(stripMetal, { runIn, widthIn: heightIn }), unit: metal.unit }] }, tasks, gates, findings,
