@@ -25,7 +25,7 @@ export const metalFlue = opening({
     model: f.optional(f.text('maker and model of a factory chimney')),
     ...declinable,
   }),
-  sample: { kind: 'metal-flue', in: 'main', type: 'b-vent', diameterIn: 4, framedIn: [9, 9], labelClearanceIn: 1, at: 'bath closet' },
+  sample: { kind: 'metal-flue', in: 'main', type: 'b-vent', diameterIn: 4, framedIn: [7, 7], labelClearanceIn: 1, at: 'bath closet' },
   wrong: { item: { kind: 'metal-flue', in: 'main', type: 'b vent', diameterIn: 4, framedIn: [9, 9], at: 'bath closet' }, code: 'word-unknown' },
   takeoff({ item, at, id, q }, books, { area }) {
     if (item.type === 'single-wall' || item.type === 'transite') return leftOpen({ ...NOT_OURS[item.type], path: `${at}/type` }, item, 'The vent', 'left open: not the crew’s to close')
