@@ -53,8 +53,9 @@ const wholeCents = (say: Say, path: string, usd: number | undefined): void => {
   if (usd !== undefined && decimal(usd)[1] > 2) say('part-of-a-cent', path, `${path.split('/').at(-1)!}: ${usd}`, 'a third decimal is part of a cent', `write ${Math.floor(usd * 100 + 0.5) / 100}`)
 }
 
-/** Set-up and close-up of each day [h], where the company has no rate of its own. */
+/** Set-up and close-up of each day [h], where the company has no rate of its own; and the most that the sum of days takes. */
 const DAILY = 0.75
+const MOST_DAILY = 10
 
 /** What is wrong in a company file. */
 export const companyChecks = (file: CompanyFile): Finding[] => gather(say => {
@@ -76,7 +77,8 @@ export const companyChecks = (file: CompanyFile): Finding[] => gather(say => {
   const parts = (builtUpWage?.burden ?? []).map(b => b.what)
   for (const [i, what] of parts.entries()) if (parts.indexOf(what) < i) say('name-twice', `/builtUpWage/burden/${i}/what`, `what: ${what}`, 'burden has it already', 'take one of them out')
   const daily = ['day-start', 'day-close'].reduce((sum, work) => sum + (file.rates?.find(r => r.work === work)?.hours ?? DAILY), 0)
-  if (file.crew * file.hoursPerDay <= daily) say('day-too-short', '/hoursPerDay', `hoursPerDay: ${file.hoursPerDay}`, `a crew of ${file.crew} spends ${daily} person-hours of each day on set-up and close-up: no time is left for work`, 'write the hours on site')
+  if (daily > MOST_DAILY) say('day-too-short', '/rates', `${daily} person-hours of set-up and close-up each day`, `at most ${MOST_DAILY} are set off against a day`, 'correct the rates day-start and day-close', { on: 'key' })
+  else if (file.crew * file.hoursPerDay <= daily) say('day-too-short', '/hoursPerDay', `hoursPerDay: ${file.hoursPerDay}`, `a crew of ${file.crew} spends ${daily} person-hours of each day on set-up and close-up: no time is left for work`, 'write the hours on site')
   for (const key of ['wage', 'minimumCharge', 'roundUpTo', 'visitFee', 'dumpFeePerTon', 'dumpFeeMinimum', 'overheadPerHour', 'travelPerDay', 'permitFee'] as const) wholeCents(say, `/${key}`, file[key])
   for (const [i, s] of (file.subcontract ?? []).entries()) wholeCents(say, `/subcontract/${i}/price`, s.price)
   const named = (list: 'rates' | 'values' | 'subcontract', key: 'work' | 'id', names: readonly string[], used: readonly string[], code: string, what: string): void => {

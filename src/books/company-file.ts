@@ -3,14 +3,14 @@ import * as f from '../fields/index.ts'
 import { COMPANY_FORMAT } from './format-names.ts'
 
 const pct = (description: string, max = 100, help: { default?: number; examples?: readonly number[] } = {}) => f.number('pct', { min: 0, max }, description, help)
-const usd = (description: string) => f.number('USD', { min: 0, max: 1000000 }, description)
+const usd = (description: string, ...examples: readonly number[]) => f.number('USD', { min: 0, max: 1000000 }, description, examples.length === 0 ? {} : { examples })
 
 export const companySchema = f.fields({
   format: f.literal(COMPANY_FORMAT),
   name: f.text('name on outputs'),
   dated: f.date('day of these figures'),
   demo: f.optional(f.yesNo('invented figures')),
-  wage: f.optional(usd('loaded, productive wage of one person-hour; or builtUpWage')),
+  wage: f.optional(usd('loaded, productive wage of one person-hour; or builtUpWage', 48)),
   builtUpWage: f.optional(f.fields({
     basePerHour: f.number('USD', { min: 0, max: 1000 }, 'wage paid for one hour'),
     burden: f.list(f.fields({ what: f.text('tax, insurance or benefit', { examples: ['workers’ compensation'] }), pct: pct('of the wage paid', 100, { examples: [12] }) }, 'one part of the burden'), 'what is paid on top of the wage', { max: 50 }),
@@ -20,7 +20,7 @@ export const companySchema = f.fields({
   hoursPerDay: f.number('h', { min: 1, max: 14 }, 'productive hours on site'),
   machine: f.word(['truck', 'rental'] as const, 'blowing machine'),
   grossMarginPct: f.optional(pct('gross margin: covers overhead and profit; or overhead and netProfitPct', 90)),
-  overheadPerHour: f.optional(usd('overhead on each person-hour, in place of a gross margin')),
+  overheadPerHour: f.optional(usd('overhead on each person-hour, in place of a gross margin', 21)),
   overheadPct: f.optional(pct('overhead on cost, in place of a gross margin', 100, { examples: [25] })),
   netProfitPct: f.optional(pct('share of the price that is profit, where overhead is given', 90, { examples: [8] })),
   contingencyPct: pct('on materials and labor, without tax'),
@@ -28,9 +28,9 @@ export const companySchema = f.fields({
   salesTax: f.optional(f.word(['contractor-pays', 'customer-taxed', 'exempt'] as const, 'who bears sales tax: the contractor on materials; the customer on the price, below the margin; nobody', { default: 'contractor-pays' })),
   salesTaxPct: pct('sales tax', 30),
   subMarkupPct: f.optional(pct('added to what other trades charge', 100, { default: 0 })),
-  travelPerMile: f.optional(usd('travel, each mile driven: there and back, each day; needs driveMi in the job')),
-  travelPerDay: f.optional(usd('travel, each day at the house, whatever the distance')),
-  permitFee: f.optional(usd('permit for a job, where the job gives no other')),
+  travelPerMile: f.optional(usd('travel, each mile driven: there and back, each day; needs driveMi in the job', 0.7)),
+  travelPerDay: f.optional(usd('travel, each day at the house, whatever the distance', 35)),
+  permitFee: f.optional(usd('permit for a job, where the job gives no other', 60)),
   billWholeDays: f.optional(f.yesNo('a started day is billed as a whole one', { default: 'no' })),
   roundUpTo: f.number('USD', { above: 0, max: 1000 }, 'price is rounded up to a multiple of this'),
   validDays: f.count(365, 'days a price holds'),

@@ -3,7 +3,7 @@
 /** Kinds of work that have a production rate. */
 export const workNames: readonly string[] = ['arrival', 'attic-door', 'baffle', 'bag-cellulose-rental', 'bag-cellulose-truck', 'bag-glass-rental', 'bag-glass-truck', 'box-flag', 'box-light', 'ceiling-box', 'chase',
   'chase-flue', 'chase-more', 'chimney', 'chimney-more', 'clean-up', 'combustion-appliance', 'combustion-set-up', 'cover-light-ic', 'dam', 'day-close', 'day-start', 'debris-bag', 'depth-card', 'depth-marker', 'duct-boot',
-  'fan-housing', 'hatch', 'hatch-curb', 'hatch-shut', 'level', 'look', 'look-at-hazard', 'machine-set', 'metal-flue', 'move-batts', 'open-stud-bay', 'pipe', 'plumbing-stack', 'pull-batts', 'pull-down-stair', 'reduct-fan',
+  'fan-housing', 'hatch', 'hatch-curb', 'hatch-shut', 'level', 'look', 'look-at-hazard', 'machine-set', 'metal-flue', 'move-aside', 'lay-back', 'open-stud-bay', 'pipe', 'plumbing-stack', 'pull-batts', 'pull-down-stair', 'reduct-fan',
   'refit-batts', 'soffit', 'soffit-more', 'top-plate-inside', 'top-plate-outside', 'trim-light', 'vacuum', 'vacuum-inch', 'water-line-tent', 'wind-block', 'wire-hole']
 
 /** Starting values. */

@@ -36,7 +36,7 @@ export function addBook(root: Command, run: Run, { name, what, check }: Book): v
         const read = name === 'prices' ? readPrices(bytes.bytes) : readCompany(bytes.bytes)
         if (!read.ok) run.met(exit.findings)
         for (const f of read.findings) await run.print(renderFinding(f, read.places, read.source, file))
-        await run.say(`${file}: ${read.findings.length === 0 ? 'nothing found' : `${read.findings.length} found`}${read.ok ? `, and ${name === 'prices' ? 'prices' : 'company'} can be used` : `; no job can be priced with it`}\n`)
+        await run.say(`${file}: ${read.findings.length === 0 ? 'nothing found' : `${read.findings.length} found`}; ${read.ok ? 'it can be used' : 'no job can be priced with it'}\n`)
       })
     })
 }

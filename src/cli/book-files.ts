@@ -22,7 +22,7 @@ const readers: { readonly [K in Key]: (bytes: Uint8Array) => BookRead<Books[K]> 
 
 /** Paths in a job file go from its own folder, so that a folder can be moved as a whole. */
 function beside(own: BookFiles, job: string): BookFiles {
-  const from = (path: string): string => (posix.isAbsolute(path) || /^[A-Za-z]:/.test(path) ? path : posix.join(job === '-' ? '.' : posix.dirname(job), path))
+  const from = (path: string): string => (posix.isAbsolute(path) || /^([A-Za-z]:|\\\\)/.test(path) ? path : posix.join(job === '-' ? '.' : posix.dirname(job), path))
   return Object.fromEntries(Object.entries(own).map(([key, path]) => [key, from(path as string)]))
 }
 

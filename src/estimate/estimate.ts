@@ -4,16 +4,17 @@ import { byText, type Finding } from '../findings/finding.ts'
 import type { Job } from '../job/job.ts'
 import { walk, isQuantity, total, work, exactly, type Quantity } from '../units/quantity.ts'
 import { difference } from '../calc/price.ts'
-import { opensHold, type Phase, type Task } from '../scope/kind.ts'
+import { COVERING, opensHold, type Gate, type Phase, type Task } from '../scope/kind.ts'
 import { zoneOf } from '../reference/zones.ts'
 import { averages } from './average.ts'
+import { outOfBand } from './bands.ts'
 import { bill } from './bill.ts'
 import { withDays } from './days.ts'
 import { opened, type NamedGate } from './gates.ts'
 import { merged, ordered, type Step } from './order.ts'
 import { ESTIMATE_FORMAT, type EstimateOut } from './output.ts'
 import { driveMissing, price, visitLines } from './price.ts'
-import { standing, type Declined, type Standing } from './standing.ts'
+import { standing, wanted, type Declined, type Standing } from './standing.ts'
 import { takeoff, type Taken } from './takeoff.ts'
 import { verdictOf } from './verdict.ts'
 import { visitTasks } from './visit.ts'
@@ -35,16 +36,19 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
   const zone = zoneOf(data.house, data.target.code)
   const taken = takeoff(data, books)
   const measures = [...taken.areas.map(a => a.measure), ...taken.openings.map(o => o.measure), ...taken.house]
-  const gates = opened(measures.flatMap(m => m.gates ?? []), data.clearances ?? [], data.job.surveyedOn, books.company.name)
+  const declined = taken.openings.filter(o => o.found.item.decline === 'yes').map((o): Declined => ({ id: o.found.id, area: o.found.item.in, where: o.found.item.at }))
+  const planless = wanted(measures.flatMap(m => m.tasks)).every(opensHold)
+  // Where an opening stays open nothing is covered: what only shuts the cover is about nothing.
+  const aboutNothing = (g: Gate): boolean => (g.state === 'hold' || g.state === 'mend') && (planless || declined.some(d => d.area === g.in) && g.stops.phases.every(p => COVERING.includes(p)))
+  const gates = opened(measures.flatMap(m => m.gates ?? []).filter(g => !aboutNothing(g)), data.clearances ?? [], data.job.surveyedOn, books.company.name)
 
   // Tasks, and what the gates leave of them
-  const needed = measures.flatMap(m => m.tasks).filter(t => !opensHold(t) || gates.gates.some(g => g.clearedByTask === t.id && g.open))
+  const needed = wanted(measures.flatMap(m => m.tasks.map(t => done(t, gates.gates)))).filter(t => !opensHold(t) || gates.gates.some(g => g.clearedByTask === t.id && g.open))
   const appliances = data.appliances ?? []
   const untested = appliances.filter(a => gates.gates.some(g => g.open && g.of === a.id && g.clearedByTask === 'test-combustion-in'))
   const listed = !gates.gates.some(g => g.open && g.clearedByTask === 'look-appliances')
   const scope = needed.filter(t => !opensHold(t))
   const all = scope.length === 0 ? [] : [...needed, ...visitTasks({ appliances, untested, listed, scope }, books)]
-  const declined = taken.openings.filter(o => o.found.item.decline === 'yes').map((o): Declined => ({ id: o.found.id, area: o.found.item.in, where: o.found.item.at }))
   const left = standing(all, gates.gates, declined)
   const verdict = verdictOf(gates.gates, left, measures.flatMap(m => m.unknowns ?? []))
   const stands = verdict === 'stop' ? nothingStands(left, gates.gates) : left
@@ -61,7 +65,7 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
   const byPhase = hoursByPhase(steps)
 
   const areas = taken.areas.map(a => areaOut(a, taken, stands))
-  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...driveMissing(data, books)]
+  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...driveMissing(data, books), ...(taken.findings.some(f => f.severity === 'error') ? [] : outOfBand({ areaFt2: blownFt2(taken, stands), price: prices, byPhase }))]
   const out: Estimate['out'] = {
     format: ESTIMATE_FORMAT,
     job: { id: data.job.id, title: data.job.title, status: data.job.status, surveyedOn: data.job.surveyedOn, ...(data.job.customer === undefined ? {} : { customer: data.job.customer }) },
@@ -94,6 +98,12 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
 
 const titled = (t: { readonly title: string; readonly count?: number }): string => (t.count === undefined ? t.title : `${t.title} (${t.count})`)
 
+/** Others' work that a paper says is done: it stays in the price, and the order says so. */
+function done(t: Task, gates: readonly NamedGate[]): Task {
+  const paper = t.closes === undefined || !t.ownVisit ? undefined : gates.find(g => g.path === t.from && g.clearedByTask === t.id)?.clearance
+  return paper ? { ...t, title: `${t.title}: done ${paper.on}, ${paper.paper}` } : t
+}
+
 /** What is stopped, by task; a part of a task that stands otherwise goes by the name of its opening. */
 function stoppedOut({ open, stopped }: Standing): EstimateOut['stopped'] {
   const standing = new Set(open.map(t => t.id))
@@ -115,9 +125,9 @@ function hoursByPhase(steps: readonly Step[]): Partial<Record<Phase, Quantity<'h
 
 function areaOut(a: Taken['areas'][number], taken: Taken, stands: Standing) {
   const { measure, id } = a
-  const buried = stands.open.some(t => t.buries?.includes(id))
+  const buried = stands.open.some(t => t.work === 'blow' && t.buries?.includes(id))
   const lost = measure.filled && !buried
-  const stoppedBy = [...new Set(stands.stopped.filter(s => s.task.buries?.includes(id)).map(s => s.gate))]
+  const stoppedBy = [...new Set(stands.stopped.filter(s => s.task.work === 'blow' && s.task.buries?.includes(id)).map(s => s.gate))]
   const avg = averages(measure, taken.openings.filter(o => o.found.item.in === id).flatMap(o => o.measure.paths ?? []))
   const figures = { ...measure.figures, uBefore: avg.uBefore, uAfter: avg.uAfter, averageR: avg.averageR }
   const shown = Object.fromEntries(Object.entries(figures).filter(([name]) => !lost || !measure.fillFigures.includes(name)))
@@ -171,6 +181,9 @@ function excluded(gates: readonly NamedGate[], stands: Standing, unknowns: reado
   const stopped = merged(stands.stopped.map(s => s.task)).filter(t => t.closes.length > 0 || t.buries !== undefined).map(t => `Not in this price: ${titled(t)}.`)
   return [...new Set([...conditions, ...unknowns, ...declined.map(d => `The owner keeps the opening at ${d.where} open; nothing in its area is covered.`), ...stopped])]
 }
+
+/** Floor that gets fill. */
+const blownFt2 = (taken: Taken, stands: Standing): number => taken.areas.filter(a => stands.open.some(t => t.buries?.includes(a.id))).reduce((sum, a) => sum + (a.measure.figures.netAreaFt2 as Quantity).value, 0)
 
 function shortLastDay(days: Quantity<'day'>): Finding[] {
   const last = days.value - Math.floor(days.value + 1e-9)

@@ -1,5 +1,5 @@
 // Gates: their names, and which papers in the file open them.
-import type { Finding } from '../findings/finding.ts'
+import { byText, type Finding } from '../findings/finding.ts'
 import type { JobFile } from '../job/job-file.ts'
 import { nearest } from '../findings/suggest.ts'
 import type { Gate } from '../scope/kind.ts'
@@ -42,12 +42,14 @@ export function opened(gates: readonly Gate[], clearances: readonly Clearance[],
     if (paper.license && !c.license) return say('clearance-without-license', '', `${c.kind} by ${c.by}`, 'this paper counts only from a licensed firm', 'write license: with its number')
     if (paper.outside && c.by.trim().toLowerCase() === company.trim().toLowerCase()) return say('clearance-by-own-company', '/by', `${c.kind} by ${c.by}`, 'the company may not open this gate for itself', 'get the paper from a firm of that trade')
     if (c.on < surveyedOn) return say('clearance-before-survey', '/on', `${c.kind} of ${c.on}`, `it is older than the survey of ${surveyedOn}, which found the gate shut`, 'get a paper dated after the survey')
+    const since = of.map(g => g.since ?? '').sort(byText).at(-1)!
+    if (c.on <= since) return say('clearance-before-failure', '/on', `${c.kind} of ${c.on}`, `the test of ${since} failed, and this paper is not later`, 'get a passed test after the repair')
     return true
   })
   return {
     findings,
     gates: named(gates).map(g => {
-      const paper = valid.find(p => fits(p.c, g))?.c
+      const paper = valid.find(p => fits(p.c, g) && g.clearable?.some(a => a.kind === p.c.kind))?.c
       return paper ? { ...g, clearance: paper, open: false } : { ...g, open: true }
     }),
   }

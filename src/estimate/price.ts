@@ -44,7 +44,7 @@ export function price(materials: readonly MaterialLine[], steps: readonly Step[]
       : work(pctOf, { cents: sum({ directCents, contingencyCents }), pct: company.overhead.pct })
   const costCents = sum({ directCents, contingencyCents, overheadCents })
   const saleCents = work(sale, { costCents, marginPct: company.marginPct })
-  const minimumAddedCents = work(floorAdded, { priceCents: saleCents, minimumCents: company.minimumCents })
+  const minimumAddedCents = steps.length === 0 ? none('no work, no least charge') : work(floorAdded, { priceCents: saleCents, minimumCents: company.minimumCents })
   const roundingCents = work(roundingAdded, { priceCents: sum({ saleCents, minimumAddedCents }), stepCents: company.roundingCents })
   // What is offered; a tax that the customer pays is no part of the margin.
   const offeredCents = sum({ saleCents, minimumAddedCents, roundingCents })
@@ -53,7 +53,7 @@ export function price(materials: readonly MaterialLine[], steps: readonly Step[]
   const incentivesCents = none('no incentive in the file')
   return {
     materialsCents, salesTaxCents, laborCents, subcontractCents, otherCents, directCents, contingencyCents, overheadCents, costCents,
-    marginPct: work(marginOf, { priceCents: offeredCents, costCents }), markupPct: costCents.value > 0 ? work(markupOf, { priceCents: offeredCents, costCents }) : exactly(0, 'pct', 'no cost'),
+    marginPct: offeredCents.value > 0 ? work(marginOf, { priceCents: offeredCents, costCents }) : exactly(0, 'pct', 'no price'), markupPct: costCents.value > 0 ? work(markupOf, { priceCents: offeredCents, costCents }) : exactly(0, 'pct', 'no cost'),
     minimumAddedCents, roundingCents, customerTaxCents, totalCents, incentivesCents, netCents: work(netOfIncentives, { totalCents, incentivesCents }),
     depositCents: work(pctOf, { cents: totalCents, pct: company.depositPct }), validDays: company.validDays,
   }

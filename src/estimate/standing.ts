@@ -16,6 +16,14 @@ export const shuts = (g: NamedGate, t: Task): boolean => g.stops.phases.includes
 const serving = (serves: Serves, open: readonly Task[], phaseOf: ReadonlyMap<Phase, number>, buried: ReadonlySet<string>): boolean =>
   serves.is === 'itself' || (serves.is === 'fill' ? serves.of.some(a => buried.has(a)) : serves.of.some(p => (phaseOf.get(p) ?? 0) > 0) && open.length > 0)
 
+/** Without the tasks that serve nothing from the start: old batts are moved only where something is sealed or blown. */
+export function wanted(tasks: readonly Task[]): readonly Task[] {
+  const buried = new Set(tasks.flatMap(t => t.buries ?? [])), phaseOf = new Map<Phase, number>()
+  for (const t of tasks) if (t.serves.is !== 'work') phaseOf.set(t.phase, (phaseOf.get(t.phase) ?? 0) + 1)
+  const kept = tasks.filter(t => serving(t.serves, tasks, phaseOf, buried))
+  return kept.length === tasks.length ? kept : wanted(kept)
+}
+
 /**
  * Takes away stopped and declined tasks, what would bury their places, and what serves only them, until nothing changes.
  * A mend shuts nothing while its own task stands; without it, it is a stop.

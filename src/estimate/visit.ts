@@ -28,7 +28,7 @@ export function visitTasks({ appliances, untested, listed, scope }: VisitAround,
   const fired = appliances.filter(takesRoomAir)
   const names = (list: readonly Appliance[]): string => list.map(a => `the ${applianceName(a)}`).join(', ')
   const test = (list: readonly Appliance[]) => work(testHours, { setUp: books.rate('combustion-set-up', 1, 'visit'), count: exactly(list.length, 'each', 'appliances tested'), each: books.rate('combustion-appliance', 0.5, 'each') })
-  const filled = [...new Set(scope.flatMap(t => t.buries ?? []))]
+  const filled = [...new Set(scope.filter(t => t.work === 'blow').flatMap(t => t.buries ?? []))]
   const kit = books.product('protection-kit').item
   const has = (...of: readonly Phase[]): boolean => scope.some(t => of.includes(t.phase))
   const rows: (Omit<Task, 'touches'> | false)[] = [

@@ -85,6 +85,9 @@ const notFound: Rule = (job, say) => {
     seen.add(kind)
     const at = job.hazards.findIndex(h => h.kind === kind)
     if (at !== -1) say('hazard-found-and-not', `/notFound/${i}`, `in notFound: ${kind}`, `under hazards the same is seen or suspected (${job.hazards[at]!.at})`, 'take it out of notFound, or out of hazards')
+    job.areas.forEach((a, n) => a.existing.forEach((l, m) => {
+      if (l.fill === kind) say('hazard-found-and-not', `/areas/${n}/existing/${m}/fill`, `${kind} as old fill of ${a.id}`, `notFound says that there is none`, 'take it out of notFound, or write what the layer is')
+    }))
   }
 }
 

@@ -22,6 +22,11 @@ export function figures(made: Estimate): Map<string, Quantity> {
   const { gates: _, ...out } = made.out
   visit(out, '')
   for (const q of made.assumed) if (q.from.is === 'assumed') by.set(q.from.id, q)
+  // What the company file says in place of a starting value goes by the same name.
+  walk([...by.values()], q => {
+    const own = q.from.is === 'row' ? /: (rates|values), (.+)$/.exec(q.from.at) : null
+    if (own) by.set(own[1] === 'rates' ? `rate.${own[2]}` : own[2]!, q)
+  })
   return by
 }
 
@@ -86,7 +91,7 @@ export function explainFigure(made: Estimate, _job: Job, path: string, lookup: (
   const q = find(all, path)
   if (!q) {
     const names = [...all.keys()]
-    const ending = names.filter(n => n.endsWith(`.${path}`)), near = nearest(path, names)
+    const ending = names.filter(n => n.endsWith(`.${path}`) || n.startsWith(`${path}.`) || n.toLowerCase().includes(path.toLowerCase())), near = nearest(path, names)
     return { ok: false, candidates: ending.length > 0 ? ending.slice(0, 12) : near === undefined ? [] : [near] }
   }
   const { from } = q

@@ -36,6 +36,9 @@ export function newPrices(): string {
   ].join('\n').trimEnd() + '\n'
 }
 
+/** A wage from its parts. */
+const EXAMPLES: Values = { builtUpWage: { basePerHour: 24, productivePct: 80, burden: [{ what: 'payroll tax', pct: 8 }, { what: 'insurance', pct: 15 }] } }
+
 /** A commented company file: the embedded one. */
 export function newCompany(): string {
   const schema = node(companySchema), of = (key: string): Node => schema.properties![key]!
@@ -47,7 +50,7 @@ export function newCompany(): string {
     '# A company file: what one company pays, charges and decides. The figures are invented: write over them.',
     ...wrapped(`What a line behind # would say holds as a starting value until you write it; ${DEMO}.`, ''),
     `format: ${demoCompany.format}`,
-    ...mapping(single(schema), demoCompany as unknown as Values, ''), '',
+    ...mapping(single(schema), demoCompany as unknown as Values, '', EXAMPLES), '',
     named('subcontract', subcontractNames, (demoCompany.subcontract ?? []) as unknown as Value[]),
     named('rates', workNames),
     named('values', valueIds),

@@ -22,7 +22,7 @@ const HEATER: Value = { id: 'heater', kind: 'water-heater', fuel: 'gas', vent: '
 const PAPER: Value = { gate: 'combustion-untested', of: 'heater', kind: 'combustion-test', by: 'Invented Testing LLC', on: '2026-03-05', paper: 'letters/heater.pdf' }
 const EAVES: readonly Value[] = ['north', 'south'].map(at => ({ in: 'main', at, lengthFt: 48, ventedBays: 36, goodBaffles: 0 }))
 /** Openings that stand in the file; the other kinds stand beside them as comments. */
-const SEEN = ['top-plate', 'recessed-light', 'hatch']
+const SEEN = ['top-plate', 'recessed-light', 'dropped-soffit', 'hatch']
 
 /** Keys that every opening has are explained once. */
 const SHARED = ['in', 'at', 'decline']

@@ -96,16 +96,18 @@ function gates(e: EstimateOut, on: Sheet): void {
     if (state === 'opened') below(g.clearance ? `opened by ${g.clearance.by} on ${g.clearance.on}, ${g.clearance.paper}` : 'opened')
     else if (state === 'note') { if (g.clearedBy !== '') below(`asks for: ${g.clearedBy}`) }
     else {
-      below(`shut: ${shut(g)}`)
+      below(`shut: ${shut(g, e)}`)
       const task = g.clearedByTask === undefined ? undefined : step.get(g.clearedByTask)
       below(`opens with: ${state === 'mend' ? [task === undefined ? 'a task of ours that is stopped' : `step${NB}${task}`, g.clearedBy].join(', ') : task === undefined ? g.clearedBy : `${g.clearedBy}; step${NB}${task}`}`)
     }
   }
 }
 
-function shut(g: GateOut): string {
+/** Of what a gate shuts, the phases that this house has work in. */
+function shut(g: GateOut, e: EstimateOut): string {
   const all = phases.every(p => g.stops.phases.includes(p))
-  return `${all ? 'all work' : g.stops.phases.map(p => phaseWords[p]).join(', ')}, ${g.stops.places.length > 0 ? `in ${g.stops.places.join(', ')}` : 'in the whole attic'}`
+  const here = g.stops.phases.filter(p => [...e.tasks, ...e.stopped].some(t => t.phase === p))
+  return `${all ? 'all work' : (here.length > 0 ? here : g.stops.phases).map(p => phaseWords[p]).join(', ')}, ${g.stops.places.length > 0 ? `in ${g.stops.places.join(', ')}` : 'in the whole attic'}`
 }
 
 /** One reason, then all that it takes: a stop spreads to whatever would cover it. */
@@ -150,7 +152,7 @@ const INDENT = 5
 
 function areaSentence(a: AreaOut, product: string | undefined): string {
   const size = `${a.id}, ${words(a.kind)}, ${figure(a.areaFt2)}${NB}ft²${a.netAreaFt2 === a.areaFt2 ? '' : ` (${figure(a.netAreaFt2)}${NB}ft² net)`}`
-  if (a.stoppedBy.length > 0) return `${size}: nothing is blown in this price, stopped by ${a.stoppedBy.join(', ')}.`
+  if (a.stoppedBy.length > 0) return `${size}: nothing is blown in this price, ${a.stoppedBy.map(s => (s === 'declined' ? 'the owner keeps an opening open' : `stopped by ${s}`)).join(', ')}.`
   if (product === undefined) return `${size}: left as it is.`
   const ruler = a.topOfFillInitialIn === undefined ? '' : `, to ${depth(a.topOfFillInitialIn).replace(' ', NB)}${NB}in on the ruler`
   const really = a.averageR === undefined ? '' : ` ${a.finalR === undefined ? 'The' : `Nominal ${workedR(a.finalR)}; the`} ceiling will average ${workedR(a.averageR)} of ${plainFigure(a.targetR)}${short(a.averageR, a.targetR)}.`
@@ -184,7 +186,7 @@ function lighter(e: EstimateOut, on: Sheet): void {
 }
 
 function eaves(e: EstimateOut, on: Sheet): void {
-  if (!e.eaves) return
+  if (!e.eaves || e.verdict === 'stop') return
   on.section('eaves')
   on.row({ text: `${counted(e.eaves.bays, 'bay')}, ${e.eaves.ventedBays} vented: ${counted(e.eaves.baffles, 'baffle')}, ${counted(e.eaves.windBlocks, 'wind block')}.` })
   for (const s of e.eaves.sides) on.row({ word: s.area, text: `${s.where}: ${counted(s.bays, 'bay')}, ${s.ventedBays} vented, ${counted(s.baffles, 'baffle')}` })
@@ -193,7 +195,7 @@ function eaves(e: EstimateOut, on: Sheet): void {
 // Sealing and work
 
 function sealing(e: EstimateOut, on: Sheet): void {
-  if (e.sealing.length === 0) return
+  if (e.sealing.length === 0 || e.verdict === 'stop') return
   const called = new Map(e.materials.map(m => [m.item, m.name]))
   on.section('sealing', 'person-h')
   for (const s of e.sealing) {

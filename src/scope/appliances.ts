@@ -31,7 +31,7 @@ export function applianceGate({ item, at }: Found<Appliance>): Gate | undefined 
   const name = applianceName(item)
   const shared = { where: item.at, in: 'house', of: item.id, stops: { phases: TIGHTENING, places: [] }, clearable: combustionClearable }
   return item.test?.result === 'fail'
-    ? { ...shared, code: 'combustion-failed', state: 'stop', path: `${at}/test`, why: `the ${name} failed its combustion test: sealing may bring its gases into the rooms`, clearedBy: 'repair by a licensed HVAC contractor, then a passed test (appliances[].test)' }
+    ? { ...shared, code: 'combustion-failed', state: 'stop', path: `${at}/test`, since: item.test.on, why: `the ${name} failed its combustion test: sealing may bring its gases into the rooms`, clearedBy: 'repair by a licensed HVAC contractor, then a passed test (appliances[].test)' }
     : { ...shared, code: 'combustion-untested', state: 'hold', path: at, why: `a ${VENTS[item.vent]} ${item.fuel} ${name} that nobody has tested may spill once the house is tighter`.replace(/  +/g, ' '), clearedBy: 'a passed combustion test by a certified tester (appliances[].test)',
       clearedByTask: 'test-combustion-in', condition: `The price holds only if the ${name} (${item.at}) passes its combustion test before work starts.` }
 }

@@ -28,15 +28,15 @@ export function blowTasks({ id, chosen, bagCount, netAreaFt2, thousands, topInit
   const markerCount = work(markers, { areaFt2: netAreaFt2 })
   const top = asTape(Math.ceil(topInitial.value * 4 - 1e-9) / 4)
   return [{
-    id: `markers-${id}`, title: `Set depth markers at ${top} in facing the hatch, and the card`, count: markerCount.value, phase: 'contain', work: 'marker', touches: [id], serves: fillOf(id), role: 'helper',
+    id: `markers-${id}`, title: `Set depth markers in ${id} at ${top} in facing the hatch, and the card`, count: markerCount.value, phase: 'contain', work: 'marker', touches: [id], serves: fillOf(id), role: 'helper',
     personHours: total('h', { markers: hours(markerCount, 'depth-marker', 0.03, 'each'), card: hours(exactly(1, 'each', 'one card to an area'), 'depth-card', 0.1, 'each') }),
     needs: [{ item: books.product('depth-marker').item, quantity: markerCount }], cautions: ['Step on framing only.'], proof: 'photo toward the hatch',
   }, {
-    id: `blow-${id}`, title: `Blow the open floor, far end to hatch, to ${top} in at the markers`, phase: 'insulate', work: 'blow', touches: [id], buries: [id], serves: fillOf(id), role: 'hose',
+    id: `blow-${id}`, title: `Blow ${id}, far end to hatch, to ${top} in at the markers`, phase: 'insulate', work: 'blow', touches: [id], buries: [id], serves: fillOf(id), role: 'hose',
     personHours: work(personHours, { amount: bagCount, rate: bagRate, access: work(blowFactor, { headroom }) }),
     needs: [{ item: chosen.item, quantity: bagCount }], cautions: ['Respirator and eye cover.', 'Step on framing only.', 'Heat: water, breaks, a partner.', 'Two-way signal with the feeder.'], proof: 'bag tally, photo of each marker',
   }, {
-    id: `level-${id}`, title: 'Level, probe, top up', phase: 'insulate', work: 'level', touches: [id], serves: fillOf(id), role: 'hose',
+    id: `level-${id}`, title: `Level, probe and top up ${id}`, phase: 'insulate', work: 'level', touches: [id], serves: fillOf(id), role: 'hose',
     personHours: hours(thousands, 'level', 0.45, '1000 ft2', plain), needs: [], cautions: ['Respirator.', 'Step on framing only.'], proof: 'depth grid',
   }]
 }

@@ -16,8 +16,8 @@ export const roles = ['lead', 'crew', 'hose', 'helper', 'tester', 'electrician',
 export type Role = (typeof roles)[number]
 
 /** The kinds of work between which an order inside a phase is stated (estimate/order.ts). */
-export const works = ['hazard-look', 'clearing', 'set-up', 'old-fill', 'hot-seal', 'big-hole', 'small-hole', 'light', 'hatch', 'look', 'test', 'baffle', 'dam', 'marker',
-  'machine', 'blow', 'level', 'shut', 'clean-up', 'prove', 'roof-cut', 'fan-duct'] as const
+export const works = ['hazard-look', 'clearing', 'swap', 'set-up', 'old-fill', 'hot-seal', 'big-hole', 'small-hole', 'light', 'hatch', 'look', 'test', 'baffle', 'dam', 'marker',
+  'lay-back', 'machine', 'blow', 'level', 'shut', 'clean-up', 'prove', 'roof-cut', 'fan-duct'] as const
 export type Work = (typeof works)[number]
 
 /** A step that opens a hold: it stands in the plan only while its gate is shut. */
@@ -63,6 +63,8 @@ export interface Task {
   readonly heightIn?: Quantity<'in'>
   /** How many like things; printed behind the title, added up when tasks merge. */
   readonly count?: number
+  /** The item of the file it comes from, where a paper may say that it is done. */
+  readonly from?: string
   /** Done on a visit before the crew comes. */
   readonly ownVisit?: boolean
 }
@@ -86,6 +88,8 @@ export interface Gate {
   readonly clearedByTask?: string
   /** Papers that may clear it, and whether the signer needs a license. */
   readonly clearable?: readonly Clearable[]
+  /** A paper counts only from this day on, where that is later than the survey. */
+  readonly since?: string
   /** What the price depends on, in a sentence, while a hold is open. */
   readonly condition?: string
 }

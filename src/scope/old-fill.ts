@@ -5,7 +5,7 @@ import { floorAdded, lineCents } from '../calc/price.ts'
 import type { Books } from '../books/books.ts'
 import { fills } from '../reference/fills.ts'
 import { exactly, total, work, type Quantity } from '../units/quantity.ts'
-import { fillOf, itself, type Task } from './kind.ts'
+import { fillOf, workOf, type Task } from './kind.ts'
 import type { Layer } from './layers.ts'
 
 export interface OldFill {
@@ -29,7 +29,11 @@ export function oldFillWork({ id, layers, netAreaFt2, thousands, access }: OldFi
     const batt = books.fill(l.item.fill).form === 'batt'
     const name = fills.rows.find(r => r.fill === l.item.fill)!.title
     if (l.item.action === 'refit') prepare(i + 1, 'refit', `Straighten and refit the ${name}`, hours(thousands, 'refit-batts', 5.3, '1000 ft2'))
-    if (l.item.action === 'move') prepare(i + 1, 'move', `Roll the ${name} aside, to be laid back after the last look`, hours(thousands, 'move-batts', 4, '1000 ft2'), { serves: itself })
+    if (l.item.action === 'move') {
+      // The published rate of 4.0 covers both ways; half of it each.
+      prepare(i + 1, 'move', `Move the ${name} aside, to be laid back after the last look`, hours(thousands, 'move-aside', 2, '1000 ft2'))
+      prepare(i + 1, 'lay-back', `Lay the ${name} back as it was`, hours(thousands, 'lay-back', 2, '1000 ft2'), { phase: 'insulate', work: 'lay-back', buries: [id], serves: workOf('seal', 'ducts', 'insulate') })
+    }
     if (l.item.action === 'remove') {
       const volume = work(removedVolume, { areaFt2: netAreaFt2, depthIn: l.depthIn })
       const bag = books.product(batt ? 'debris-bag' : 'vacuum-bag')

@@ -29,7 +29,9 @@ describe('what new writes', () => {
     expect(read.ok && read.book).toEqual(demoCompany)
   })
   test('its comments can be used as they stand', () => {
-    expect(readCompany(COMPANY.replace(/^# (depositPct:|lightTreatment:|rates:|values:)/gm, '$1').replace(/^ {2}# - /gm, '  - ')).findings).toEqual([])
+    expect(readCompany(COMPANY.replace(/^# ((?:depositPct|lightTreatment|rates|values|subMarkupPct|travelPerMile|permitFee|billWholeDays|salesTax):)/gm, '$1').replace(/^ {2}# - /gm, '  - ')).findings).toEqual([])
+    const otherWay = COMPANY.replace(/^(wage|grossMarginPct): .*\n/gm, '').replace(/^# ((?:builtUpWage|overheadPerHour|netProfitPct|travelPerDay):)/gm, '$1')
+    expect(readCompany(otherWay).findings).toEqual([])
   })
   test('no line of a comment is wider than an editor window', () => {
     for (const line of `${PRICES}${COMPANY}`.split('\n')) if (line.startsWith('#')) expect(line.length, line).toBeLessThanOrEqual(120)

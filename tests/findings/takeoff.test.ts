@@ -31,6 +31,7 @@ const samples: Readonly<Record<string, readonly (readonly [string, string])[]>> 
   'clearance-wrong-kind': [paper('{gate: combustion-untested, of: heater, kind: label-photo, by: Invented Testing LLC, on: 2026-03-01, paper: a.pdf}'), UNTESTED],
   'clearance-by-own-company': [paper('{gate: combustion-untested, of: heater, kind: combustion-test, by: Demo Company, on: 2026-03-01, paper: a.pdf}'), UNTESTED],
   'clearance-before-survey': [paper('{gate: combustion-untested, of: heater, kind: combustion-test, by: Invented Testing LLC, on: 2026-01-01, paper: a.pdf}'), UNTESTED],
+  'clearance-before-failure': [paper('{gate: combustion-failed, of: heater, kind: combustion-test, by: Invented Testing LLC, on: 2026-02-20, paper: a.pdf}'), ['appliances: []', 'appliances: [{id: heater, kind: water-heater, fuel: gas, vent: natural-draft, at: cellar, test: {result: fail, on: 2026-03-01, by: A. Pell}}]']],
   'clearance-without-license': [paper('{gate: vermiculite, kind: abatement-clearance, by: Invented Abatement Inc, on: 2026-03-01, paper: a.pdf}'), ['notFound: [vermiculite]\nhazards: []', 'notFound: []\nhazards: [{kind: vermiculite, at: north end}]']],
 }
 

@@ -38,7 +38,7 @@ const rate = (name: string): number => { const r = rates.get(name); if (!r) thro
 describe('starting rates, person-hours for one unit (judgment)', () => {
   const listed: readonly (readonly [string, number])[] = [
     ['arrival', 1.5], ['day-start', 0.75], ['day-close', 0.75], ['clean-up', 1.5],
-    ['refit-batts', 5.3], ['move-batts', 4], ['pull-batts', 7], ['vacuum', 12], ['vacuum-inch', 1], ['debris-bag', 0.06],
+    ['refit-batts', 5.3], ['move-aside', 2], ['lay-back', 2], ['pull-batts', 7], ['vacuum', 12], ['vacuum-inch', 1], ['debris-bag', 0.06],
     ['top-plate-inside', 0.025], ['top-plate-outside', 0.05], ['trim-light', 0.15], ['cover-light-ic', 0.4], ['box-light', 0.9], ['chimney', 1.5], ['soffit', 1], ['soffit-more', 0.05],
     ['hatch', 1], ['hatch-curb', 0.6], ['hatch-shut', 0.1], ['look', 0.75], ['look-at-hazard', 0.25],
     ['baffle', 0.1], ['wind-block', 0.05], ['dam', 0.06], ['depth-marker', 0.03], ['depth-card', 0.1],

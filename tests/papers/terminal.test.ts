@@ -128,7 +128,7 @@ describe('gates', () => {
       '|=|  hold         combustion-untested-furnace, basement: a natural-draft      31',
       '                  gas furnace that nobody has tested may spill once the',
       '                  house is tighter',
-      '                  shut: seal, ducts, wrap, blow, in the whole attic',
+      '                  shut: seal, blow, in the whole attic',
       '                  opens with: a passed combustion test by a certified',
       '                  tester; step 1',
       '|+|  mend         light-not-ic-main-1, den: fill against a light not rated    58',

@@ -67,13 +67,17 @@ export const recessedLight = opening({
     const unknowns = unread ? [`${item.count} ${item.count === 1 ? 'light' : 'lights'} (${item.at}) ${item.count === 1 ? 'is' : 'are'} treated as not rated for contact; the label may change that.`] : []
 
     if (!boxed) {
-      const fixture = books.product('light-ic-airtight')
-      const price = books.subcontract(treatment === 'swap' ? 'light-swap' : 'light-surface')
+      const fixture = books.product('light-ic-airtight'), swap = treatment === 'swap'
+      const price = books.subcontract(swap ? 'light-swap' : 'light-surface')
+      const quantity = work(bead, { runIn: work(ring, { diameterIn: q('diameterIn'), count }), beadIn })
       return {
-        figures: { method: treatment === 'swap' ? 'airtight IC light by an electrician' : 'surface light and patch by an electrician', materials: [{ item: fixture.item, quantity: count, unit: fixture.unit }] }, gates: area.filled ? [gate] : [], assumes, unknowns,
-        tasks: [{ ...base, id: taskId, phase: 'clear', work: 'clearing', ownVisit: true, title: treatment === 'swap' ? 'Electrician: replace each light by an airtight IC light' : 'Electrician: replace each light by a surface light, hole patched', role: 'electrician', hot: true,
+        figures: { method: swap ? 'airtight IC light by an electrician, trim sealed' : 'surface light and patch by an electrician, sealed', materials: [{ item: fixture.item, quantity: count, unit: fixture.unit }, { item: sealant.item, quantity, unit: sealant.unit }] },
+        gates: area.filled ? [gate] : [], assumes, unknowns,
+        tasks: [{ ...base, id: taskId, from: at, phase: 'clear', work: 'swap', ownVisit: true, title: swap ? 'Electrician: replace each light by an airtight IC light' : 'Electrician: replace each light by a surface light, hole patched', role: 'electrician', hot: true,
           personHours: exactly(0, 'h', 'the electrician’s own'), subcontractCents: work(lineCents, { amount: count, unitPriceCents: price }), needs: [{ item: fixture.item, quantity: count }],
-          cautions: ['Licensed electrician only.', POWER], proof: 'electrician’s photo of each' }],
+          cautions: ['Licensed electrician only.', POWER], proof: 'electrician’s photo of each' },
+        { ...base, id: `trim-lights-${item.in}`, title: 'Seal the trim of each airtight IC light from below', size: 'small', needs: [{ item: sealant.item, quantity }],
+          personHours: hours(books.rate('trim-light', 0.15, 'each'), exactly(1, 'factor', 'done from the room')), cautions: [POWER, 'Let the lamp cool.', 'Ladder on level floor.'], proof: 'photo of each' }],
       }
     }
 
