@@ -267,3 +267,11 @@ export const damTask = ({ runIn, heightIn, metal }: Dam, id: string, title: stri
   personHours: work(personHours, { amount: work(inFeet, { lengthIn: runIn }), rate: books.rate('dam', 0.06, 'ft'), access }), needs: [{ item: metal.item, quantity: work(stripMetal, { runIn, widthIn: heightIn }) }],
   cautions: [CAUTION.air, CAUTION.edges], proof: 'photo with ruler',
 })
+
+/** Where nothing is blown old fill may still be laid back: the thing is flagged and kept clear before that. */
+export const flagOnly = (id: string, inArea: string, title: string, cautions: readonly string[], count: Quantity<'each'>, access: Quantity<'factor'>, books: Books): Measure => {
+  const flag = takes([books.product('box-flag'), count])
+  return { figures: { method: 'flagged; nothing is blown here', materials: flag.materials }, tasks: [{
+    id: `flag-${id}`, title, phase: 'contain', work: 'marker', touches: [inArea], serves: itself, closes: id, role: 'helper', needs: flag.needs,
+    personHours: work(personHours, { amount: count, rate: books.rate('box-flag', 0.03, 'each'), access }), cautions, proof: 'photo' }] }
+}

@@ -20,7 +20,12 @@ test('sleeve 6 in above the blown top and a dam, in metal; no sealant, no foam',
 test('a sleeve that stands 10 in is raised by 12 in: 40 · 12 ÷ 144 = 3.333333 ft² and the dam', () => {
   expect(needs(take({ ...air, sleeveIn: 10 }))[SLEEVE]!['galvanized-coil']).toBeCloseTo(12.222222, 5)
 })
-test('where nothing is blown nothing is done', () => { expect(take(air, false).tasks).toEqual([]) })
+test('where nothing is blown it is flagged all the same: old fill may be laid back over it', () => {
+  const m = take(air, false)
+  expect(m.tasks).toMatchObject([{ phase: 'contain', closes: 'combustion-air-opening-main-1' }])
+  expect(Object.values(needs(m))).toEqual([{ 'box-flag': 1 }])
+  expect(m.gates ?? []).toEqual([])
+})
 
 const good = readFileSync(join(import.meta.dirname, '../findings/good.job.yaml'), 'utf8')
 const house = (more: string) => {

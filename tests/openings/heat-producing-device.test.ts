@@ -17,4 +17,9 @@ test('moved by an electrician: a subcontract, and a hold until the photo is ther
   expect(gates(m)).toEqual(['hold device-not-moved'])
   expect(m.tasks.map(t => [t.id, t.subcontractCents!.value, t.ownVisit])).toEqual([['move-devices-main-1', 37000, true]])
 })
-test('where nothing is blown nothing is done', () => { expect(take(devices, false).tasks).toEqual([]) })
+test('where nothing is blown it is flagged all the same: old fill may be laid back over it', () => {
+  const m = take(devices, false)
+  expect(m.tasks).toMatchObject([{ phase: 'contain', closes: 'heat-producing-device-main-1' }])
+  expect(Object.values(needs(m))).toEqual([{ 'box-flag': 2 }])
+  expect(m.gates ?? []).toEqual([])
+})

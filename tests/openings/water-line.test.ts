@@ -24,4 +24,9 @@ test('dry: flagged', () => {
   expect(gates(take({ ...line, contents: 'dry' }))).toEqual([])
 })
 test('sprinklers and CPVC are warned of', () => { expect(cautions(take({ ...line, material: 'cpvc', sprinkler: 'yes' }))).toMatch(/CPVC.*compatible.*Sprinkler heads: no caulk, no foam/) })
-test('where nothing is blown nothing is done', () => { expect(take(line, false).tasks).toEqual([]) })
+test('where nothing is blown it is flagged all the same: old fill may be laid back over it', () => {
+  const m = take(line, false)
+  expect(m.tasks).toMatchObject([{ phase: 'contain', closes: 'water-line-main-1' }])
+  expect(Object.values(needs(m))).toEqual([{ 'box-flag': 1 }])
+  expect(m.gates ?? []).toEqual([])
+})

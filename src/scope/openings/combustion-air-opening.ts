@@ -2,7 +2,7 @@ import * as f from '../../fields/index.ts'
 import { over, personHours } from '../../calc/arithmetic.ts'
 import { edge, edgeOut, height, inFeet, stripMetal } from '../../calc/seal.ts'
 import { exactly, total, work } from '../../units/quantity.ts'
-import { CAUTION, cutTo, damMargin, declinable, fillOf, opening, part, takes, where, type Task } from '../kind.ts'
+import { CAUTION, cutTo, damMargin, declinable, fillOf, flagOnly, opening, part, takes, where, type Task } from '../kind.ts'
 
 const NEVER = 'Combustion air: never close, cover or narrow this opening; carbon monoxide.'
 
@@ -18,7 +18,7 @@ export const combustionAirOpening = opening({
   sample: { kind: 'combustion-air-opening', in: 'main', sizeIn: [12, 8], sleeveIn: 0, at: 'furnace closet' },
   wrong: { item: { kind: 'combustion-air-opening', in: 'main', sizeIn: [12, 8], at: 'furnace closet' }, code: 'key-missing' },
   takeoff({ item, at, id, q }, books, { area }) {
-    if (!area.filled) return { figures: { method: 'left open: it feeds a flame', materials: [] }, tasks: [] }
+    if (!area.filled) return flagOnly(id, item.in, 'Flag the combustion-air opening, old fill clear of it', [NEVER], exactly(1, 'each', 'one opening to an entry'), area.access, books)
     const lengthIn = part(at, 'sizeIn', item.sizeIn, 0), widthIn = part(at, 'sizeIn', item.sizeIn, 1)
     const topIn = work(height, { topOfFillInitialIn: area.topOfFillInitialIn, marginIn: books.start('combustion-air-sleeve', 6, 'in', 'combustion-air sleeve above the blown top', 'IFGC, combustion air from the attic (from memory)') })
     const raiseIn = work(over, { amount: topIn, free: q('sleeveIn') }), aroundIn = work(edge, { lengthIn, widthIn })

@@ -5,7 +5,7 @@ import { seriesR } from '../../calc/heat.ts'
 import { lineCents } from '../../calc/price.ts'
 import { exactly, work } from '../../units/quantity.ts'
 import { baseR } from '../ceiling.ts'
-import { CAUTION, COVERING, damMargin, damTask, declinable, fillOf, flueClearance, itself, opening, part, takes, timesOf, where, type Task } from '../kind.ts'
+import { CAUTION, COVERING, damMargin, damTask, declinable, fillOf, flagOnly, flueClearance, itself, opening, part, takes, timesOf, where, type Task } from '../kind.ts'
 
 export const heatProducingDevice = opening({
   kind: 'heat-producing-device', title: 'Device that gives off heat',
@@ -19,8 +19,9 @@ export const heatProducingDevice = opening({
   sample: { kind: 'heat-producing-device', in: 'main', count: 2, sizeIn: [6, 4], at: 'transformers over the kitchen' },
   wrong: { item: { kind: 'heat-producing-device', in: 'main', count: 2, sizeIn: [6, 4], treatment: 'foam', at: 'kitchen' }, code: 'word-unknown' },
   takeoff({ item, at, id, q }, books, { area }) {
-    if (!area.filled) return { figures: { method: 'left as it is: nothing is blown here', materials: [] }, tasks: [] }
-    const count = q('count'), n = id.slice('heat-producing-device-'.length), flag = takes([books.product('box-flag'), count])
+    const count = q('count')
+    if (!area.filled) return flagOnly(id, item.in, 'Flag each device that gives off heat, old fill 3 in off', ['Never foamed, never covered.', CAUTION.power], count, area.access, books)
+    const n = id.slice('heat-producing-device-'.length), flag = takes([books.product('box-flag'), count])
     const flagTask: Task = {
       id: `flag-devices-${n}`, title: 'Flag each device that gives off heat', phase: 'contain', work: 'marker', touches: [item.in], serves: fillOf(item.in), role: 'helper', count: item.count, needs: flag.needs,
       personHours: work(personHours, { amount: count, rate: books.rate('box-flag', 0.03, 'each'), access: area.access }), cautions: [CAUTION.framing], proof: 'photo',

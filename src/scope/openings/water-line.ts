@@ -3,7 +3,7 @@ import { personHours } from '../../calc/arithmetic.ts'
 import { clearOf, stripMetal } from '../../calc/seal.ts'
 import { pipeMaterials } from '../../reference/pipes.ts'
 import { exactly, work } from '../../units/quantity.ts'
-import { CAUTION, COMPATIBLE, COVERING, declinable, fillOf, inchesOf, itself, opening, takes, where, type Task } from '../kind.ts'
+import { CAUTION, COMPATIBLE, COVERING, declinable, fillOf, flagOnly, inchesOf, itself, opening, takes, where, type Task } from '../kind.ts'
 
 /** A sealed, deeply filled attic is colder: a line over the ceiling may freeze and burst. */
 export const waterLine = opening({
@@ -20,8 +20,8 @@ export const waterLine = opening({
   sample: { kind: 'water-line', in: 'main', lengthFt: 14, heightIn: 2, contents: 'wet', material: 'copper', sprinkler: 'no', at: 'over the bath' },
   wrong: { item: { kind: 'water-line', in: 'main', lengthFt: 14, heightIn: 2, contents: 'frozen', material: 'copper', sprinkler: 'no', at: 'over the bath' }, code: 'word-unknown' },
   takeoff({ item, at, id, q }, books, { area }) {
-    if (!area.filled) return { figures: { method: 'left as it is: nothing is blown here', materials: [] }, tasks: [] }
     const own = [...(item.material === 'cpvc' ? [COMPATIBLE] : []), ...(item.sprinkler === 'yes' ? ['Sprinkler heads: no caulk, no foam, nothing in the gap of a cover plate; the line stays in service.'] : [])]
+    if (!area.filled) return flagOnly(id, item.in, 'Flag the water line and its shut-off', ['No old fill between the line and the ceiling.', ...own], exactly(1, 'each', 'one line to an entry'), area.access, books)
     const gate = { where: item.at, in: item.in, path: at, why: 'the attic is colder after the work; water in a line there may freeze and burst it' }
     const base = { touches: [item.in], closes: id } as const
     if (item.contents === 'dry') {
