@@ -31,6 +31,16 @@ export const demoPrices: PriceBook = {
     { item: 'vacuum-bag-75', role: 'vacuum-bag', name: 'removal bag, 75 ft³', unit: 'each', pack: 1, buyUnit: 'bag', price: 6, charge: 'whole' },
     { item: 'debris-bag-3mil', role: 'debris-bag', name: 'debris bag, 3 mil', unit: 'each', pack: 1, buyUnit: 'bag', price: 0.8, charge: 'whole' },
     { item: 'protection-kit', role: 'protection-kit', name: 'protection and PPE kit', unit: 'person-day', pack: 1, buyUnit: 'person-day', price: 25, charge: 'whole' },
+    { item: 'compatible-sealant-10oz', role: 'compatible-sealant', name: 'sealant marked for CPVC, 10.1 oz', unit: 'fl oz', pack: 10.1, buyUnit: 'tube', price: 9, wastePct: 10, charge: 'used' },
+    { item: 'stack-collar', role: 'stack-collar', name: 'stack collar, flexible', unit: 'each', pack: 1, buyUnit: 'each', price: 14, charge: 'whole' },
+    { item: 'box-flag', role: 'box-flag', name: 'flag for a buried box', unit: 'each', pack: 1, buyUnit: 'each', price: 0.45, charge: 'whole' },
+    { item: 'fan-duct-4', role: 'fan-duct', name: 'insulated fan duct 4 in, 25 ft', unit: 'ft', pack: 25, buyUnit: 'box', price: 58, charge: 'whole' },
+    { item: 'fan-duct-6', role: 'fan-duct-wide', name: 'insulated fan duct 6 in, 25 ft', unit: 'ft', pack: 25, buyUnit: 'box', price: 60, charge: 'whole' },
+    { item: 'galvanized-pipe-5ft', role: 'smooth-duct', name: 'galvanized duct, 5 ft', unit: 'ft', pack: 5, buyUnit: 'piece', price: 14, charge: 'whole' },
+    { item: 'roof-cap', role: 'roof-cap', name: 'roof cap with damper', unit: 'each', pack: 1, buyUnit: 'each', price: 34, charge: 'whole' },
+    { item: 'stair-cover-rigid', role: 'stair-cover', name: 'stair cover, rigid', unit: 'each', pack: 1, buyUnit: 'each', price: 240, charge: 'whole', rValue: 20 },
+    { item: 'flue-collar-set', role: 'flue-set', name: 'metal flue collar and shield, B-vent', unit: 'each', pack: 1, buyUnit: 'set', price: 38, charge: 'whole', noncombustible: 'yes' },
+    { item: 'chimney-firestop-set', role: 'maker-firestop', name: 'firestop and attic shield of the chimney’s maker', unit: 'each', pack: 1, buyUnit: 'set', price: 145, charge: 'whole', noncombustible: 'yes' },
   ],
   blown: [
     {
@@ -52,5 +62,5 @@ export const demoCompany = {
   format: COMPANY_FORMAT, name: 'demo company', dated: '2026-01-15', demo: 'yes',
   wage: 48, crew: 2, hoursPerDay: 6.5, machine: 'truck', grossMarginPct: 40, contingencyPct: 7, minimumCharge: 850, salesTaxPct: 7, roundUpTo: 5, validDays: 30,
   visitFee: 125, dumpFeePerTon: 90, dumpFeeMinimum: 45,
-  subcontract: [{ work: 'light-swap', price: 185 }, { work: 'light-surface', price: 185 }],
+  subcontract: [{ work: 'light-swap', price: 185 }, { work: 'light-surface', price: 185 }, { work: 'roof-cap', price: 325 }, { work: 'device-move', price: 185 }],
 } satisfies CompanyFile

@@ -76,3 +76,13 @@ export const supports = formula({ id: 'supports', says: 'none to the span; else 
 /** A box must clear the light and stand above the fill. */
 export const boxHeight = formula({ id: 'box-height', says: 'the greater of light + clear and blown top + margin', source: 'NEC 410.116(B), SWS 4.1001.1',
   args: { lightIn: ['in', 0, 48], clearIn: ['in', 0, 24], topOfFillInitialIn: ['in', 0, 120], marginIn: ['in', 0, 24] }, gives: 'in', fn: x => Math.max(x.lightIn + x.clearIn, x.topOfFillInitialIn + x.marginIn) })
+
+/** A hole round a pipe or wire, and what fills it. */
+export const gapRound = formula({ id: 'gap-round', says: '(hole − outside of the pipe) ÷ 2', source: 'geometry',
+  args: { holeIn: ['in', 0, 60], outsideIn: ['in', 0, 60] }, gives: 'in', fn: x => (x.holeIn - x.outsideIn) / 2 })
+
+export const annulus = formula({ id: 'annulus', says: 'how many · π ÷ 4 · (hole² − outside²)', source: 'geometry',
+  args: { holeIn: ['in', 0, 60], outsideIn: ['in', 0, 60], count: ['each', 0, 500] }, gives: 'in2', fn: x => x.count * Math.PI / 4 * (x.holeIn ** 2 - x.outsideIn ** 2) })
+
+export const plug = formula({ id: 'plug', says: 'open area · depth ÷ (231/128 in³ per fl oz)', source: 'US fluid ounce, exact: NIST Handbook 44, appendix C',
+  args: { areaIn2: ['in2', 0, LOTS], depthIn: ['in', 0, 24] }, gives: 'fl oz', fn: x => x.areaIn2 * x.depthIn / IN3_PER_FLOZ })

@@ -37,6 +37,7 @@ export const edgeRows: readonly EdgeRow[] = [
   { earlier: 'clearing', later: 'set-up', why: 'nothing is scheduled before its clearing step', source: 'Alaska program combustion rules; SWS 2.0100 series (from memory, medium)' },
   { earlier: 'hot-seal', later: 'small-hole', why: 'hot and big holes before small ones', source: 'DOE air-sealing guidance: large leaks first' },
   { earlier: 'big-hole', later: 'small-hole', why: 'hot and big holes before small ones', source: 'DOE air-sealing guidance: large leaks first' },
+  { earlier: 'roof-cut', later: 'fan-duct', why: 'the cap is in the roof before the duct is joined to it', source: PRACTICE },
   { earlier: 'look', later: 'test', why: 'the last look may add sealing; the test comes after it', source: PRACTICE },
   { earlier: 'dam', later: 'marker', why: 'markers stand when dams and curbs do', source: PRACTICE },
   { earlier: 'lay-back', later: 'blow', why: 'old fill lies where it lay before new fill comes on it', source: PRACTICE },

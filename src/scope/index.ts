@@ -6,10 +6,24 @@ import { droppedSoffit } from './openings/dropped-soffit.ts'
 import { hatch } from './openings/hatch.ts'
 import { recessedLight } from './openings/recessed-light.ts'
 import { topPlate } from './openings/top-plate.ts'
+import { wireHole } from './openings/wire-hole.ts'
+import { pipe } from './openings/pipe.ts'
+import { plumbingStack } from './openings/plumbing-stack.ts'
+import { ceilingBox } from './openings/ceiling-box.ts'
+import { openStudBay } from './openings/open-stud-bay.ts'
+import { ductBoot } from './openings/duct-boot.ts'
+import { openChase } from './openings/open-chase.ts'
+import { exhaustFan } from './openings/exhaust-fan.ts'
+import { pullDownStair } from './openings/pull-down-stair.ts'
+import { atticDoor } from './openings/attic-door.ts'
+import { metalFlue } from './openings/metal-flue.ts'
+import { combustionAirOpening } from './openings/combustion-air-opening.ts'
+import { heatProducingDevice } from './openings/heat-producing-device.ts'
+import { waterLine } from './openings/water-line.ts'
 import { vermiculite } from './hazards/vermiculite.ts'
 
 export const areaKinds = [openFloor] as const
-export const openingKinds = [topPlate, recessedLight, chimney, droppedSoffit, hatch] as const
+export const openingKinds = [topPlate, recessedLight, chimney, droppedSoffit, hatch, wireHole, pipe, plumbingStack, ceilingBox, openStudBay, ductBoot, openChase, exhaustFan, pullDownStair, atticDoor, metalFlue, combustionAirOpening, heatProducingDevice, waterLine] as const
 export const hazardKinds = [vermiculite] as const
 
 export type Area = Static<(typeof areaKinds)[number]['schema']>

@@ -3,9 +3,11 @@ import * as f from '../fields/index.ts'
 import type { Static, TObject } from '../fields/index.ts'
 import type { Finding } from '../findings/finding.ts'
 import { table } from '../reference/table.ts'
-import { inInches } from '../calc/seal.ts'
+import { personHours, times } from '../calc/arithmetic.ts'
+import { inFeet, inInches, stripMetal } from '../calc/seal.ts'
 import { given, work, type Quantity, type Unit } from '../units/quantity.ts'
-import type { Books } from '../books/books.ts'
+import type { Books, Product } from '../books/books.ts'
+import { asTape } from '../units/tape.ts'
 
 export const phases = ['clear', 'prepare', 'seal', 'ducts', 'check', 'wrap', 'ventilate', 'contain', 'insulate', 'close', 'prove'] as const
 export type Phase = (typeof phases)[number]
@@ -15,7 +17,7 @@ export type Role = (typeof roles)[number]
 
 /** The kinds of work between which an order inside a phase is stated (estimate/order.ts). */
 export const works = ['hazard-look', 'clearing', 'swap', 'set-up', 'old-fill', 'hot-seal', 'big-hole', 'small-hole', 'light', 'hatch', 'look', 'test', 'baffle', 'dam', 'marker',
-  'lay-back', 'machine', 'blow', 'level', 'shut', 'clean-up', 'prove'] as const
+  'lay-back', 'machine', 'blow', 'level', 'shut', 'clean-up', 'prove', 'roof-cut', 'fan-duct'] as const
 export type Work = (typeof works)[number]
 
 /** A step that opens a hold: it stands in the plan only while its gate is shut. */
@@ -214,3 +216,62 @@ export const gapMethods = table<{ upToIn: number; method: string; role: string; 
 export const method = (gapIn: number) => gapMethods.rows.find(r => gapIn <= r.upToIn + 1e-9) ?? gapMethods.rows.at(-1)!
 
 export const inchesOf = (lengthFt: Quantity<'ft'>): Quantity<'in'> => work(inInches, { lengthFt })
+
+/** Cautions that stand on the tasks of more than one kind. */
+export const CAUTION = {
+  power: 'Power off and proved off.', framing: 'Step on framing only.', edges: 'Cut edges: gloves.', ladder: 'Ladder on level floor, held.', air: 'Nothing but air inside the dam.',
+  wires: 'Live wires: no metal tools in the holes; old cloth-covered wire or knobs: touch nothing, tell the lead.',
+  noncombustible: 'Metal and noncombustible material only (ASTM E136): no foam, no fire-block foam or caulk.',
+} as const
+
+/** What a piece of work takes: as needs of its task and as lines of the list of sealing. */
+export const takes = (...lines: readonly (readonly [Product, Quantity])[]) => ({
+  needs: lines.map(([p, quantity]): Need => ({ item: p.item, quantity })), materials: lines.map(([p, quantity]) => ({ item: p.item, quantity, unit: p.unit })),
+})
+
+/** Above the blown top: dams, shields and curbs. */
+export const damMargin = (books: Books) => books.start('dam-margin', 4, 'in', 'dam and curb above the blown top')
+export const seamBead = (books: Books) => books.start('bead-seam', 1 / 4, 'in', 'least bead of sealant on a seam')
+export const hotBead = (books: Books) => books.start('bead-hot', 3 / 8, 'in', 'bead of noncombustible sealant')
+/** A height as the crew cuts it: up to the quarter inch. */
+export const cutTo = (heightIn: Quantity<'in'>) => asTape(Math.ceil(heightIn.value * 4 - 1e-9) / 4)
+/** How deep a hole is filled round what passes through it. */
+export const holeDepth = (books: Books) => books.start('hole-depth', 1, 'in', 'depth of sealant or foam in a hole')
+
+/** Plastic that ordinary foam and sealant can crack or soften. */
+export const COMPATIBLE = 'CPVC and other plastic under pressure or heat: only sealant that its label calls compatible; ordinary foam, solvent and plasticized caulk crack it.'
+/** Wider than foam may bridge (SWS 3.0101.1). */
+export const RIGID = 'rigid cover, sealed edge'
+export const rigidOver = (gapIn: number): boolean => gapIn > gapMethods.rows.at(-1)!.upToIn + 1e-9
+/** A cover laps the hole on each side. */
+export const coverLap = (books: Books) => books.start('soffit-lap', 2, 'in', 'cover wider than the hole, each side')
+/** The same for each of several. */
+export const timesOf = <U extends Unit>(one: Quantity<U>, count: Quantity<'each'>): Quantity<U> => ({ ...work(times, { amount: one, count }), unit: one.unit })
+
+/** Only noncombustible material (ASTM E136) may touch what is hot. */
+export const hotCheck = (used: readonly Product[], at: string): Finding[] => used.filter(p => !p.noncombustible).map(p => ({ code: 'not-noncombustible', severity: 'error', path: at, says: `${p.item} at a hot surface`,
+  why: 'only noncombustible material (ASTM E136) may touch it; the price book does not say that it is', mend: `fill the role ${p.role} with a product marked noncombustible: yes` }))
+/** Fill and sealant off a metal flue, unless its label says. */
+export const flueClearance = (books: Books) => books.start('flue-clearance', 3, 'in', 'fill off a vent or hot device', 'no label or company value; SWS 3.0102.2 default')
+
+/** An opening that nobody may close yet: a stop on covering its area, which only a changed file opens. */
+export const leftOpen = (gate: Pick<Gate, 'code' | 'state' | 'why' | 'clearedBy' | 'path'>, item: { readonly in: string; readonly at: string }, what: string, method: string): Measure => ({
+  figures: { method, materials: [] }, tasks: [], unknowns: [`${what} (${item.at}) is not closed in this price: ${gate.why}.`],
+  gates: [{ ...gate, where: item.at, in: item.in, stops: { phases: COVERING, places: [item.in] }, clearable: [] }],
+})
+
+export interface Dam { readonly runIn: Quantity<'in'>; readonly heightIn: Quantity<'in'>; readonly metal: Product }
+/** A metal dam round something hot: closed below, open on top. */
+export const damTask = ({ runIn, heightIn, metal }: Dam, id: string, title: string, inArea: string, access: Quantity<'factor'>, books: Books): Task => ({
+  id, title: `${title}, ${cutTo(heightIn)} in high, closed below, open on top`, phase: 'contain', work: 'dam', hot: true, size: 'medium', touches: [inArea], serves: fillOf(inArea), role: 'crew',
+  personHours: work(personHours, { amount: work(inFeet, { lengthIn: runIn }), rate: books.rate('dam', 0.06, 'ft'), access }), needs: [{ item: metal.item, quantity: work(stripMetal, { runIn, widthIn: heightIn }) }],
+  cautions: [CAUTION.air, CAUTION.edges], proof: 'photo with ruler',
+})
+
+/** Where nothing is blown old fill may still be laid back: the thing is flagged and kept clear before that. */
+export const flagOnly = (id: string, inArea: string, title: string, cautions: readonly string[], count: Quantity<'each'>, access: Quantity<'factor'>, books: Books): Measure => {
+  const flag = takes([books.product('box-flag'), count])
+  return { figures: { method: 'flagged; nothing is blown here', materials: flag.materials }, tasks: [{
+    id: `flag-${id}`, title, phase: 'contain', work: 'marker', touches: [inArea], serves: itself, closes: id, role: 'helper', needs: flag.needs,
+    personHours: work(personHours, { amount: count, rate: books.rate('box-flag', 0.03, 'each'), access }), cautions, proof: 'photo' }] }
+}

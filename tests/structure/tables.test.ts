@@ -17,6 +17,7 @@ const OBTAINED = ['published, seen', 'published, seen in a copy', 'from memory, 
 /** The columns that name a row, where they are not its words. */
 const KEYS: Readonly<Record<string, readonly string[]>> = {
   'ceiling-limits': ['board', 'thicknessIn', 'spacingIn'], lumber: ['size'], fills: ['fill'], conditions: ['condition'], targets: ['edition'], surfaces: ['what'], 'gap-methods': ['upToIn'],
+  pipes: ['series', 'nominalIn'],
   'access-headroom': ['upTo'], 'access-old-fill': ['upTo'], 'access-webs': ['webs'], 'access-hatch': ['shortIn', 'longIn'],
 }
 /** What a figure in a unit can be in a house: air to aerogel, foam dust to wet sand, one bay to a hall. */

@@ -1,0 +1,74 @@
+import * as f from '../../fields/index.ts'
+import { personHours } from '../../calc/arithmetic.ts'
+import { bead, boxTop, clearOf, edge, height, stripMetal } from '../../calc/seal.ts'
+import { seriesR } from '../../calc/heat.ts'
+import { lineCents } from '../../calc/price.ts'
+import { exactly, given, work } from '../../units/quantity.ts'
+import { baseR } from '../ceiling.ts'
+import { CAUTION, COVERING, damMargin, damTask, declinable, flueClearance, hotBead, hotCheck, itself, opening, seamBead, takes, where, type Gate, type Task } from '../kind.ts'
+
+const DUCT_CAUTIONS = {
+  bath: ['Slope the duct to the outside, joints taped, no sag.'],
+  kitchen: ['Grease: smooth metal only, joints sealed, no foam and no combustible wrap on it.'],
+  laundry: ['Dryer: smooth metal, no screws into the duct, no flexible duct; lint cleaned out.'],
+} as const
+
+export const exhaustFan = opening({
+  kind: 'exhaust-fan', title: 'Exhaust fan in the ceiling',
+  schema: f.item('exhaust-fan', 'Exhaust fan in the ceiling', {
+    ...where,
+    serves: f.word(['bath', 'kitchen', 'laundry'] as const, 'what it draws from; laundry: also a dryer’s duct'),
+    endsAt: f.word(['outdoors', 'attic', 'soffit'] as const, 'where its air comes out now'),
+    ductIn: f.inches(14, 'duct, across', { examples: [4] }),
+    lengthFt: f.feet(60, 'run of the duct to the outside, as it is or must be', { examples: [9] }),
+    heater: f.yesNoUnknown('has a heater or a heat lamp'),
+    housingIn: f.optional(f.pairOf(f.inches(48, 'one side of the housing'), 'housing at the ceiling: length, width', { examples: [[9, 9]] })),
+    ...declinable,
+  }),
+  sample: { kind: 'exhaust-fan', in: 'main', serves: 'bath', endsAt: 'attic', ductIn: 4, lengthFt: 9, heater: 'no', housingIn: [9, 9], at: 'bath' },
+  wrong: { item: { kind: 'exhaust-fan', in: 'main', serves: 'bath', endsAt: 'roof', ductIn: 4, lengthFt: 9, heater: 'no', at: 'bath' }, code: 'word-unknown' },
+  takeoff({ item, at, id, q }, books, { area }) {
+    const one = exactly(1, 'each', 'one fan to an entry'), hot = item.heater !== 'no'
+    const side = (n: 0 | 1) => item.housingIn ? given(item.housingIn[n], 'in', `${at}/housingIn/${n}`) : books.start('fan-housing', 9, 'in', 'side of a fan’s housing', 'housingIn not measured')
+    const lengthIn = side(0), widthIn = side(1)
+    const sealant = books.product(hot ? 'hot-sealant' : 'seam-sealant')
+    const seal = takes([sealant, work(bead, { runIn: work(edge, { lengthIn, widthIn }), beadIn: hot ? hotBead(books) : seamBead(books) })])
+    const materials = [...seal.materials]
+    const base = { touches: [item.in], serves: itself, closes: id, role: 'crew', size: 'medium' } as const
+    const tasks: Task[] = [{
+      ...base, id: `seal-${id}`, title: 'Seal the fan’s housing to the ceiling', phase: 'seal', work: hot ? 'hot-seal' : 'small-hole', hot, needs: seal.needs,
+      personHours: work(personHours, { amount: one, rate: books.rate('fan-housing', 0.3, 'each'), access: area.access }),
+      cautions: [CAUTION.power, ...(hot ? ['Has a heater, or nobody knows: no foam, nothing combustible inside its dam.'] : []), 'Keep the damper and the motor’s cooling holes free.', CAUTION.framing], proof: 'photo',
+    }]
+    const gates: Gate[] = []
+
+    if (item.endsAt !== 'outdoors') {
+      // Joined before the check: what draws air is in place when the appliances are tested again.
+      const narrow = item.ductIn <= books.start('fan-duct', 4, 'in', 'widest duct of the narrow fan duct').value, wide = item.ductIn <= books.start('fan-duct-wide', 6, 'in', 'widest duct of the wide fan duct').value
+      const duct = takes([books.product(item.serves === 'bath' && wide ? (narrow ? 'fan-duct' : 'fan-duct-wide') : 'smooth-duct'), q('lengthFt')]), cap = takes([books.product('roof-cap'), one])
+      materials.push(...duct.materials, ...cap.materials)
+      tasks.push({
+        ...base, id: `roof-cap-${id}`, title: 'Roofer: cut in and flash a roof cap with a damper', phase: 'ducts', work: 'roof-cut', role: 'roofer', needs: cap.needs,
+        personHours: exactly(0, 'h', 'the roofer’s own'), subcontractCents: work(lineCents, { amount: one, unitPriceCents: books.subcontract('roof-cap') }), cautions: ['Fall protection; the roof’s warranty is the roofer’s.'], proof: 'photo from the roof',
+      }, {
+        ...base, id: `reduct-${id}`, title: 'Duct the fan to its roof cap', phase: 'ducts', work: 'fan-duct', needs: duct.needs,
+        personHours: work(personHours, { amount: one, rate: books.rate('reduct-fan', 1.5, 'each'), access: area.access }), cautions: [...DUCT_CAUTIONS[item.serves], CAUTION.power, CAUTION.framing], proof: 'photo of the joined duct and of air at the cap',
+      })
+      if (area.filled) gates.push({
+        code: 'fan-into-attic', state: 'mend', where: item.at, in: item.in, path: `${at}/endsAt`, why: item.endsAt === 'attic' ? 'the fan blows moist air into the attic' : 'the fan blows moist air under the eaves, where the vents draw it in again', stops: { phases: COVERING, places: [item.in] },
+        clearedByTask: `reduct-${id}`, clearedBy: 'own duct to a roof cap, photo of where it ends', clearable: [],
+      })
+    }
+    const method = `housing sealed${item.endsAt === 'outdoors' ? '' : ', ducted to a roof cap'}`, findings = hot ? hotCheck([sealant], at) : []
+    if (!hot || !area.filled) return { figures: { method, materials }, tasks, gates, findings }
+
+    const keepIn = flueClearance(books), long = work(clearOf, { sizeIn: lengthIn, keepIn }), wide = work(clearOf, { sizeIn: widthIn, keepIn })
+    const runIn = work(edge, { lengthIn: long, widthIn: wide }), heightIn = work(height, { topOfFillInitialIn: area.topOfFillInitialIn, marginIn: damMargin(books) }), metal = books.product('sheet-metal')
+    tasks.push(damTask({ runIn, heightIn, metal }, `dam-${id}`, 'Metal dam round the fan with a heater, clear all round', item.in, area.access, books))
+    return {
+      figures: { method: `${method}, dam`, materials: [...materials, { item: metal.item, quantity: work(stripMetal, { runIn, widthIn: heightIn }), unit: metal.unit }] }, tasks, gates, findings,
+      unknowns: item.heater === 'unknown' ? [`The fan (${item.at}) is treated as having a heater; its label may change that.`] : [],
+      paths: [{ areaFt2: work(boxTop, { lengthIn: long, widthIn: wide, count: one }), rAfter: work(seriesR, { base: baseR(), fill: exactly(0, 'R', 'nothing but air in the dam') }) }],
+    }
+  },
+})
