@@ -1,6 +1,6 @@
 // The words in which file formats are written. The only file that imports the schema library.
 // A field's keys (title, description, examples, default) are what an editor shows; `x-unit` is its unit.
-import { Type as T, Kind, type Static, type TObject, type TProperties, type TSchema, type TUnsafe } from '@sinclair/typebox'
+import { Array as ListOf, Object as Mapping, Optional, Unsafe, type Static, type TObject, type TProperties, type TSchema, type TUnsafe } from '@sinclair/typebox'
 import { grammar, type Grammar } from '../units/tape.ts'
 
 export type { Static, TObject, TSchema, TProperties }
@@ -9,7 +9,7 @@ interface Help { readonly examples?: readonly unknown[]; readonly default?: unkn
 
 interface Limits { readonly min?: number; readonly above?: number; readonly max: number; readonly whole?: boolean }
 
-const unsafe = <V>(schema: object): TUnsafe<V> => T.Unsafe<V>(schema)
+const unsafe = <V>(schema: object): TUnsafe<V> => Unsafe<V>(schema)
 
 /** What an editor heads a field with, and says where its text is no such number. */
 const TITLES: Readonly<Record<string, string>> = { in: 'inches', ft: 'feet', each: 'how many', ft2: 'square feet', ft3: 'cubic feet', R: 'R-value', pct: 'percent', USD: 'dollars', h: 'hours', lb: 'pounds' }
@@ -65,21 +65,21 @@ export const nameOrNumber = (source: string, reads: string, description: string,
 export const literal = <const V extends string>(value: V, description = 'file format and version') => unsafe<V>({ type: 'string', const: value, description })
 
 export const list = <S extends TSchema>(of: S, description: string, limits: { min?: number; max?: number } = {}) =>
-  T.Array(of, { description, maxItems: limits.max ?? 500, ...(limits.min === undefined ? {} : { minItems: limits.min }) })
+  ListOf(of, { description, maxItems: limits.max ?? 500, ...(limits.min === undefined ? {} : { minItems: limits.min }) })
 /** Two numbers in one field word: [length, width]. */
 export const pairOf = (of: TUnsafe<number>, description: string, help: Help = {}) =>
   unsafe<readonly [number, number]>({ type: 'array', items: of, minItems: 2, maxItems: 2, description, ...help })
-export const optional = <S extends TSchema>(of: S) => T.Optional(of)
+export const optional = <S extends TSchema>(of: S) => Optional(of)
 
 /** A mapping with these keys and no others. */
 export const fields = <P extends TProperties>(properties: P, description: string, help: Help = {}) =>
-  T.Object(properties, { additionalProperties: false, description, ...help })
+  Mapping(properties, { additionalProperties: false, description, ...help })
 /** A mapping from names of the file's own to one kind of value. */
 export const byName = <S extends TSchema>(of: S, description: string) =>
   unsafe<Readonly<Record<string, Static<S>>>>({ type: 'object', additionalProperties: of, maxProperties: 200, description })
 /** An item of a list of kinds: `kind` picks which. */
 export const item = <K extends string, P extends TProperties>(kind: K, title: string, properties: P) =>
-  T.Object({ kind: T.Unsafe<K>({ type: 'string', const: kind, description: title }), ...properties }, { additionalProperties: false, title })
+  Mapping({ kind: Unsafe<K>({ type: 'string', const: kind, description: title }), ...properties }, { additionalProperties: false, title })
 /** One of the named kinds; each is an entry of `$defs`. */
 export const oneOfKinds = <V>(names: readonly string[], description: string) => unsafe<V>({
   type: 'object', discriminator: { propertyName: 'kind' }, oneOf: names.map(n => ({ $ref: `#/$defs/${n}` })), required: ['kind'], description,
@@ -88,4 +88,3 @@ export const oneOfKinds = <V>(names: readonly string[], description: string) => 
 export const format = (id: string, title: string, root: TSchema, defs: Readonly<Record<string, TSchema>> = {}): object =>
   JSON.parse(JSON.stringify({ $schema: 'http://json-schema.org/draft-07/schema#', $id: id, title, ...root, ...(Object.keys(defs).length ? { $defs: defs } : {}) })) as object
 
-export const hasKind = (s: TSchema): boolean => Kind in s

@@ -120,16 +120,18 @@ export function sheet(look: Look): Sheet {
 
   function table(cols: readonly Column[], heads: readonly (readonly string[])[], rows: readonly (readonly string[])[]): void {
     const none = { top: '', 'top-mid': '', 'top-left': '', 'top-right': '', bottom: '', 'bottom-mid': '', 'bottom-left': '', 'bottom-right': '', left: '', 'left-mid': '', mid: '', 'mid-mid': '', right: '', 'right-mid': '', middle: '' }
-    const laid = new Table({ chars: none, style: { head: [], border: [], compact: true, 'padding-left': 0, 'padding-right': 0 }, colWidths: cols.map(c => c.width), colAligns: cols.map(c => c.right ? 'right' : 'left') })
-    for (const cells of heads.concat(rows)) {
+    const options = { chars: none, style: { head: [], border: [], compact: true, 'padding-left': 0, 'padding-right': 0 }, colWidths: cols.map(c => c.width), colAligns: cols.map(c => c.right ? 'right' as const : 'left' as const) }
+    const indent = ' '.repeat(WORD - 1), name = said(heads[0]![0]!)
+    heads.concat(rows).forEach((cells, n) => {
       // Words are broken here: the table would cut off a long one, and measures a tall cell again for each of its lines.
       const broken = cells.map((cell, i) => cols[i]!.right ? said(cell).split('\n') : wrap(said(cell), cols[i]!.width))
       const height = Math.max(...broken.map(b => b.length))
+      // A table compares each cell with every other; its columns are fixed, so a row can be a table of its own.
+      const laid = new Table(options)
       if (height <= TALL) laid.push(broken.map(b => b.join('\n')))
       else for (let i = 0; i < height; i++) laid.push(broken.map(b => b[i] ?? ''))
-    }
-    const indent = ' '.repeat(WORD - 1), name = said(heads[0]![0]!)
-    laid.toString().split('\n').forEach((line, i) => put(indent + (i === 0 ? ink.bold(name) + line.slice(name.length) : line)))
+      laid.toString().split('\n').forEach((line, i) => put(indent + (n === 0 && i === 0 ? ink.bold(name) + line.slice(name.length) : line)))
+    })
   }
 
   return {
