@@ -88,7 +88,7 @@ test('each house has its list, its result and the line that editors read', () =>
 describe.each(Object.entries(LISTS))('%s', (name, { verdict, catches }) => {
   test('verdict', async () => { expect((await result(name)).out.verdict).toBe(verdict) })
   test.each(catches.map(c => [c.must, c] as const))('%s', async (_, c) => { expect(c.in((await result(name)).out)).toBe(true) })
-  // A regression, not a check: it shows what changed, not what is right. After a change that is meant: npx vitest run tests/examples --update
+  // A regression, not a check: it shows what changed, not what is right. After a change that is meant: npm run only tests/examples -- --update
   test('the recorded result is what estimate --json gives', async () => {
     await expect((await result(name)).text).toMatchFileSnapshot(`${folder}${name}.estimate.json`)
   })
