@@ -3,7 +3,7 @@ import { NoProduct } from '../books/open.ts'
 import type { Books } from '../books/books.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { JobFile } from '../job/job-file.ts'
-import { appliancesNotListed, applianceGate } from '../scope/appliances.ts'
+import { appliancesNotListed, applianceGate, flueWithoutAppliance } from '../scope/appliances.ts'
 import { areaKinds, hazardKinds, openingKinds, type Opening } from '../scope/index.ts'
 import type { AreaMeasure } from '../scope/areas/open-floor.ts'
 import { found, part, type AreaAround, type Found, type Gate, type Kind, type Measure, type OpeningAround } from '../scope/kind.ts'
@@ -35,6 +35,13 @@ function largestHatch(job: JobFile): readonly [Quantity, Quantity] | undefined {
   if (!best) return undefined
   const short = best.size[0] <= best.size[1] ? 0 : 1
   return [part(best.at, 'sizeIn', best.size, short), part(best.at, 'sizeIn', best.size, 1 - short)]
+}
+
+/** The first opening that serves a flame, where the list has none. */
+function flueGates(job: JobFile): Gate[] {
+  if (job.appliances === undefined || job.appliances.some(a => a.fuel !== 'electric')) return []
+  const at = job.openings.findIndex(o => o.kind === 'metal-flue' || o.kind === 'combustion-air-opening' || (o.kind === 'chimney' && o.inUse === 'yes'))
+  return at < 0 ? [] : [flueWithoutAppliance(job.openings[at]!.at, `/openings/${at}`)]
 }
 
 export function takeoff(job: JobFile, books: Books): Taken {
@@ -78,6 +85,7 @@ export function takeoff(job: JobFile, books: Books): Taken {
   const house: Measure[] = [
     ...job.hazards.flatMap((h, i) => hazardKinds.find(k => k.kind === h.kind)!.takeoff(found(h, `/hazards/${i}`, `${h.kind}-${i + 1}`) as never)),
     ...hazardKinds.flatMap(k => job.hazards.some(h => h.kind === k.kind) || job.notFound.includes(k.kind) ? [] : k.unseen(job.house, books, '/notFound') ?? []),
+    { figures: {}, tasks: [], gates: flueGates(job) },
     { figures: {}, tasks: [], gates: job.appliances === undefined ? [appliancesNotListed('/house')] : job.appliances.flatMap((a, i): Gate[] => { const g = applianceGate(found(a, `/appliances/${i}`, a.id)); return g ? [g] : [] }) },
   ]
   for (const m of [...areas.map(a => a.measure), ...openings.map(o => o.measure), ...house]) findings.push(...m.findings ?? [])

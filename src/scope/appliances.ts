@@ -36,6 +36,12 @@ export function applianceGate({ item, at }: Found<Appliance>): Gate | undefined 
       clearedByTask: 'test-combustion-in', condition: `The price holds only if the ${name} (${item.at}) passes its combustion test before work starts.` }
 }
 
+/** A flue in use, or air for a flame, with nothing on the list that burns: the list is not whole. */
+export const flueWithoutAppliance = (where: string, path: string): Gate => ({
+  ...appliancesNotListed(path), where, why: 'the survey has a flue in use or air for a flame, and lists nothing that burns fuel; an untested flame may spill once the house is tighter',
+  clearedBy: 'a look at what it serves: list that under `appliances:`, or take the opening out where it serves nothing',
+})
+
 /** No list at all: nobody said whether anything burns fuel. */
 export const appliancesNotListed = (path: string): Gate => ({
   code: 'appliances-not-listed', state: 'hold', where: 'house', in: 'house', path, why: 'nobody said what burns fuel in this house; an untested flame may spill once the house is tighter', stops: { phases: TIGHTENING, places: [] },

@@ -46,7 +46,7 @@ describe('stops and holds', () => {
   })
 
   test('a hold on fill that is not blown holds nothing', () => {
-    const { json } = make({ ...house, target: { rValue: 11 }, openings: [{ kind: 'chimney', in: 'main', sizeIn: [17, 21], gapIn: 1, inUse: 'yes', at: 'middle' }] })
+    const { json } = make({ ...house, target: { rValue: 11 }, openings: [{ kind: 'chimney', in: 'main', sizeIn: [17, 21], gapIn: 1, inUse: 'no', at: 'middle' }] })
     expect(json.areas[0]!.bags).toBeUndefined()
     expect(json.verdict).not.toBe('hold')
   })
@@ -110,6 +110,16 @@ describe('the survey', () => {
 
 // Rules that the program does not keep yet: expected to fail, and an ordinary test once mended.
 describe('papers, swaps and houses without work', () => {
+  test('a flue in use with nothing listed that burns fuel holds the work', () => {
+    const chimney = (inUse: 'yes' | 'no') => ({ kind: 'chimney', in: 'main', sizeIn: [17, 21], gapIn: 2, inUse, at: 'middle' }) as const
+    const { json } = make({ ...house, openings: [hatch, chimney('yes')] })
+    expect(json.verdict).toBe('hold')
+    expect(json.gates.map(g => [g.code, g.path])).toContainEqual(['appliances-not-listed', '/openings/1'])
+    expect(json.tasks[0]!.id).toBe('look-appliances')
+    expect(make({ ...house, openings: [hatch, chimney('no')] }).json.verdict).toBe('go')
+    expect(make({ ...house, openings: [hatch, chimney('yes')], appliances: [{ ...heater, test: { result: 'pass', on: '2026-03-01', by: 'Ada Invented' } }] }).json.verdict).toBe('go')
+  })
+
   test('a light swapped for an airtight one tightens the house: the heater is tested before it and after it', () => {
     const { json } = make({ ...house, target: { rValue: 11 }, appliances: [heater], openings: [{ ...light, treatment: 'swap' }] })
     expect(ancestors(json.tasks).get('swap-lights-main')!.has('test-combustion-in')).toBe(true)
