@@ -2,9 +2,8 @@
 import { blowFactor, personHours } from '../calc/arithmetic.ts'
 import { markers } from '../calc/fill.ts'
 import type { BlownProduct, Books } from '../books/books.ts'
-import { asTape } from '../units/tape.ts'
 import { exactly, total, work, type Quantity } from '../units/quantity.ts'
-import { fillOf, type Task } from './kind.ts'
+import { cutTo, fillOf, type Task } from './kind.ts'
 
 export interface Blow {
   readonly id: string
@@ -26,7 +25,7 @@ export function blowTasks({ id, chosen, bagCount, netAreaFt2, thousands, topInit
   const bagRate = chosen.fill === 'cellulose'
     ? books.rate(`bag-cellulose-${machine}`, machine === 'truck' ? 0.03 : 0.085, 'bag') : books.rate(`bag-glass-${machine}`, machine === 'truck' ? 0.055 : 0.11, 'bag')
   const markerCount = work(markers, { areaFt2: netAreaFt2 })
-  const top = asTape(Math.ceil(topInitial.value * 4 - 1e-9) / 4)
+  const top = cutTo(topInitial)
   return [{
     id: `markers-${id}`, title: `Set depth markers in ${id} at ${top} in facing the hatch, and the card`, count: markerCount.value, phase: 'contain', work: 'marker', touches: [id], serves: fillOf(id), role: 'helper',
     personHours: total('h', { markers: hours(markerCount, 'depth-marker', 0.03, 'each'), card: hours(exactly(1, 'each', 'one card to an area'), 'depth-card', 0.1, 'each') }),

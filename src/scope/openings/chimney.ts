@@ -5,7 +5,7 @@ import { seriesR } from '../../calc/heat.ts'
 import { asTape } from '../../units/tape.ts'
 import { exactly, total, work } from '../../units/quantity.ts'
 import { baseR } from '../ceiling.ts'
-import { COVERING, declinable, fillOf, itself, opening, part, where, type Gate, type Task } from '../kind.ts'
+import { cutTo, COVERING, declinable, fillOf, itself, opening, part, where, type Gate, type Task, damMargin } from '../kind.ts'
 
 export const chimney = opening({
   kind: 'chimney', title: 'Masonry chimney',
@@ -26,7 +26,7 @@ export const chimney = opening({
     const sealantOz = work(bead, { runIn: total('in', { brick, framing }), beadIn: hotBead })
     const strip = work(chimneyStrip, { lengthIn, widthIn, gapIn: q('gapIn'), legIn: books.start('chimney-leg', 1.5, 'in', 'metal strip up the brick'), lapIn: books.start('chimney-lap', 2, 'in', 'metal strip on the framing') })
     const offIn = books.start('insulation-clearance', 3, 'in', 'fill and sealant off a masonry chimney', 'no label or company value; SWS 3.0102.2 default')
-    const heightIn = work(height, { topOfFillInitialIn: area.topOfFillInitialIn, marginIn: books.start('dam-margin', 4, 'in', 'dam and curb above the blown top') })
+    const heightIn = work(height, { topOfFillInitialIn: area.topOfFillInitialIn, marginIn: damMargin(books) })
     const damRun = work(edgeOut, { lengthIn, widthIn, outIn: offIn })
     const dam = work(stripMetal, { runIn: damRun, widthIn: heightIn })
     const metal = books.product('sheet-metal'), sealant = books.product('hot-sealant')
@@ -44,7 +44,7 @@ export const chimney = opening({
       needs: [{ item: metal.item, quantity: strip }, { item: sealant.item, quantity: sealantOz }],
       cautions: ['Metal and noncombustible material only (ASTM E136): no foam, no fire-block foam or caulk.', 'Combustibles stay at least 2 in off the brick.', 'Hot brick when in use.', 'Cut edges: gloves.'], proof: 'photo with ruler: 2 in to framing, 3 in to insulation',
     }, {
-      id: `dam-${id}`, title: `Metal dam round the chimney, ${asTape(offIn.value)} in off the brick, ${asTape(Math.ceil(heightIn.value * 4 - 1e-9) / 4)} in high, closed below, open on top`, phase: 'contain', work: 'dam', hot: true, size: 'medium', touches: [item.in], serves: fillOf(item.in), role: 'crew',
+      id: `dam-${id}`, title: `Metal dam round the chimney, ${asTape(offIn.value)} in off the brick, ${cutTo(heightIn)} in high, closed below, open on top`, phase: 'contain', work: 'dam', hot: true, size: 'medium', touches: [item.in], serves: fillOf(item.in), role: 'crew',
       personHours: work(personHours, { amount: work(inFeet, { lengthIn: damRun }), rate: books.rate('dam', 0.06, 'ft'), access: area.access }), needs: [{ item: metal.item, quantity: dam }],
       cautions: ['Nothing but air inside the dam.', 'Cut edges: gloves.'], proof: 'photo with ruler',
     }]

@@ -3,7 +3,7 @@ import { hoursWithMore } from '../../calc/arithmetic.ts'
 import { bead, boardArea, edge, supports } from '../../calc/seal.ts'
 import { exactly, given, work } from '../../units/quantity.ts'
 import { product } from '../../calc/arithmetic.ts'
-import { declinable, inchesOf, itself, opening, where } from '../kind.ts'
+import { declinable, inchesOf, itself, opening, where, seamBead } from '../kind.ts'
 
 export const droppedSoffit = opening({
   kind: 'dropped-soffit', title: 'Dropped soffit open to the attic',
@@ -18,7 +18,7 @@ export const droppedSoffit = opening({
     const lengthIn = inchesOf(given(item.sizeFt[0], 'ft', `${at}/sizeFt/0`)), widthIn = inchesOf(given(item.sizeFt[1], 'ft', `${at}/sizeFt/1`))
     const board = books.product('rigid-cover'), sealant = books.product('seam-sealant')
     const boardFt2 = work(boardArea, { lengthIn, widthIn, lapIn: books.start('soffit-lap', 2, 'in', 'cover wider than the hole, each side') })
-    const sealantOz = work(bead, { runIn: work(edge, { lengthIn, widthIn }), beadIn: books.start('bead-seam', 1 / 4, 'in', 'least bead of sealant on a seam') })
+    const sealantOz = work(bead, { runIn: work(edge, { lengthIn, widthIn }), beadIn: seamBead(books) })
     const supportFt = work(supports, { lengthIn, widthIn, spanIn: books.start('span-unsupported', 24, 'in', 'span a cover carries without support', 'SWS 3.0101.1') })
     const lumber = supportFt.value > 0 ? [{ item: books.product('support').item, quantity: supportFt, unit: books.product('support').unit }] : []
     const materials = [{ item: board.item, quantity: boardFt2, unit: board.unit }, { item: sealant.item, quantity: sealantOz, unit: sealant.unit }, ...lumber]

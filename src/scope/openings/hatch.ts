@@ -2,10 +2,9 @@ import * as f from '../../fields/index.ts'
 import { personHours } from '../../calc/arithmetic.ts'
 import { bead, boardArea, edge, height, inFeet } from '../../calc/seal.ts'
 import { seriesR } from '../../calc/heat.ts'
-import { asTape } from '../../units/tape.ts'
 import { exactly, work } from '../../units/quantity.ts'
 import { baseR } from '../ceiling.ts'
-import { declinable, fillOf, itself, opening, part, where, type Need, type Task } from '../kind.ts'
+import { cutTo, declinable, fillOf, itself, opening, part, where, type Need, type Task, damMargin, seamBead } from '../kind.ts'
 
 export const hatch = opening({
   kind: 'hatch', title: 'Attic hatch in the ceiling',
@@ -28,13 +27,13 @@ export const hatch = opening({
     const least = books.start('hatch-panel', 20, 'R', 'least insulation on a hatch panel')
     const insulate = item.panelR < least.value
     const needs: Need[] = [
-      { item: sealant.item, quantity: work(bead, { runIn: aroundIn, beadIn: books.start('bead-seam', 1 / 4, 'in', 'least bead of sealant on a seam') }) },
+      { item: sealant.item, quantity: work(bead, { runIn: aroundIn, beadIn: seamBead(books) }) },
       ...(item.gasket === 'no' ? [{ item: strip.item, quantity: aroundFt }] : []),
       ...(item.latch === 'no' ? [{ item: latch.item, quantity: one }] : []),
       // Mineral wool in a tray: foam board left bare in an attic is a question for the code official (IRC R316.5.3).
       ...(insulate ? [{ item: batt.item, quantity: panelFt2 }, { item: tray.item, quantity: panelFt2 }] : []),
     ]
-    const heightIn = work(height, { topOfFillInitialIn: area.topOfFillInitialIn, marginIn: books.start('dam-margin', 4, 'in', 'dam and curb above the blown top') })
+    const heightIn = work(height, { topOfFillInitialIn: area.topOfFillInitialIn, marginIn: damMargin(books) })
     const unitOf = (i: string) => [sealant, strip, latch, batt, tray, curb].find(p => p.item === i)!.unit
     const all = area.filled ? [...needs, { item: curb.item, quantity: aroundFt }] : needs
     const parts = ['caulk the frame', ...(item.gasket === 'no' ? ['gasket'] : []), ...(insulate ? ['panel insulation in a tray'] : []), ...(item.latch === 'no' ? ['latches'] : [])]
@@ -45,7 +44,7 @@ export const hatch = opening({
       personHours: work(personHours, { amount: one, rate: books.rate('hatch', 1, 'each'), access: area.access }), cautions: ['Ladder on level floor, held.', 'The opening is a fall: never leave it uncovered.'], proof: 'photo',
     }]
     if (area.filled) tasks.push({
-      ...base, id: `curb-hatch-${tail}`, title: `Rigid curb round the hatch, ${asTape(Math.ceil(heightIn.value * 4 - 1e-9) / 4)} in high`, phase: 'contain', work: 'dam', serves: fillOf(item.in), needs: [{ item: curb.item, quantity: aroundFt }],
+      ...base, id: `curb-hatch-${tail}`, title: `Rigid curb round the hatch, ${cutTo(heightIn)} in high`, phase: 'contain', work: 'dam', serves: fillOf(item.in), needs: [{ item: curb.item, quantity: aroundFt }],
       personHours: work(personHours, { amount: one, rate: books.rate('hatch-curb', 0.6, 'each'), access: area.access }), cautions: ['The opening is a fall: never leave it uncovered.'], proof: 'photo',
     }, {
       ...base, id: `shut-hatch-${tail}`, title: 'Shut the hatch, check gasket and latches', phase: 'close', work: 'shut', serves: fillOf(item.in), needs: [],

@@ -8,7 +8,7 @@ import type { Finding } from '../../findings/finding.ts'
 import { asTape } from '../../units/tape.ts'
 import { assumed, exactly, given, work, type Quantity } from '../../units/quantity.ts'
 import { baseR, boxLidR } from '../ceiling.ts'
-import { COVERING, declinable, itself, opening, where, type Gate, type Measure, type Task } from '../kind.ts'
+import { cutTo, COVERING, declinable, itself, opening, where, type Gate, type Measure, type Task, seamBead } from '../kind.ts'
 
 const POWER = 'Power off and proved off.'
 
@@ -31,7 +31,7 @@ export const recessedLight = opening({
   takeoff(found, books, { area }) {
     const { item, at, id, q } = found
     const count = q('count')
-    const beadIn = books.start('bead-seam', 1 / 4, 'in', 'least bead of sealant on a seam')
+    const beadIn = seamBead(books)
     const sealant = books.product('seam-sealant')
     const hours = (rate: Quantity<'h/unit'>, access: Quantity<'factor'> = area.access) => work(personHours, { amount: count, rate, access })
     const base = { phase: 'seal', work: 'light', touches: [item.in], serves: itself, closes: id, role: 'crew', count: item.count, size: 'medium' } as const
@@ -94,7 +94,7 @@ export const recessedLight = opening({
     return {
       figures: { method: 'box, lid bare', materials: [{ item: board.item, quantity: boardFt2, unit: board.unit }, { item: sealant.item, quantity, unit: sealant.unit }] }, gates: area.filled ? [gate] : [], assumes, unknowns,
       paths: area.filled ? [{ areaFt2: top, rAfter: work(seriesR, { base: baseR(), fill: boxLidR() }), bareTops: count }] : [],
-      tasks: [{ ...base, id: taskId, hot: true, heightIn, title: `Build a box over each light not rated for contact, 3 in clear all round, ${asTape(Math.ceil(heightIn.value * 4 - 1e-9) / 4)} in high, lid left bare`,
+      tasks: [{ ...base, id: taskId, hot: true, heightIn, title: `Build a box over each light not rated for contact, 3 in clear all round, ${cutTo(heightIn)} in high, lid left bare`,
         personHours: hours(books.rate('box-light', 0.9, 'each')), needs: [{ item: board.item, quantity: boardFt2 }, { item: sealant.item, quantity }],
         cautions: [POWER, 'Lid stays bare: no fill on it, ever.', 'Keep 3 in clear of housing and wiring box; sealant on board edges only.', 'A fault in the wiring: stop, electrician.'], proof: 'photo with ruler of each box' }],
     }

@@ -2,7 +2,7 @@ import * as f from '../../fields/index.ts'
 import { personHours } from '../../calc/arithmetic.ts'
 import { bead, beadWidth, seamLength } from '../../calc/seal.ts'
 import { exactly, work } from '../../units/quantity.ts'
-import { declinable, itself, method, opening, where } from '../kind.ts'
+import { declinable, itself, method, opening, where, seamBead } from '../kind.ts'
 
 export const topPlate = opening({
   kind: 'top-plate', title: 'Top plate of a wall',
@@ -19,7 +19,7 @@ export const topPlate = opening({
     const inside = item.wall === 'inside'
     const runIn = work(seamLength, { lengthFt: q('lengthFt'), seams: exactly(inside ? 2 : 1, 'each', `seams of an ${item.wall} wall`) })
     const how = method(q('gapIn').value)
-    const beadIn = work(beadWidth, { gapIn: q('gapIn'), leastIn: books.start('bead-seam', 1 / 4, 'in', 'least bead of sealant on a seam') })
+    const beadIn = work(beadWidth, { gapIn: q('gapIn'), leastIn: seamBead(books) })
     const sealant = books.product(how.role)
     const quantity = work(bead, { runIn, beadIn })
     const task = id.replace('top-plate', 'seal-plates')
