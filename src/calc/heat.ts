@@ -46,6 +46,10 @@ export const fieldU = formula({ id: 'u-field', says: '(1 − framing) · ((1 −
 
 export const pathU = formula({ id: 'u-path', says: '1 ÷ R of the path', source: 'definition of U', args: { totalR: ['R', 0.1, 150] }, gives: 'U', fn: x => 1 / x.totalR })
 
+/** Small areas with large openings: what is left of the field is never less than none. */
+export const fieldArea = formula({ id: 'field-area', says: 'area − openings and eave strip, not below 0', source: 'geometry',
+  args: { netAreaFt2: ['ft2', 0, 1e6], takenFt2: ['ft2', 0, 1e6] }, gives: 'ft2', fn: x => Math.max(0, x.netAreaFt2 - x.takenFt2) })
+
 export const pathUa = formula({ id: 'ua-path', says: 'area · U', source: 'definition of U',
   args: { areaFt2: ['ft2', 0, 1e6], u: ['U', 0, 10] }, gives: 'UA', fn: x => x.areaFt2 * x.u })
 

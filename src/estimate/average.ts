@@ -1,6 +1,5 @@
 // What the ceiling of an area really averages: every path by its own U, never by R.
-import { averageR, meanU, pathU, pathUa } from '../calc/heat.ts'
-import { netOf } from '../calc/arithmetic.ts'
+import { averageR, fieldArea, meanU, pathU, pathUa } from '../calc/heat.ts'
 import type { AreaMeasure } from '../scope/areas/open-floor.ts'
 import type { HeatPath } from '../scope/kind.ts'
 import { total, work, type Quantity } from '../units/quantity.ts'
@@ -11,9 +10,7 @@ function average(fabric: AreaMeasure['fabric'], paths: readonly { areaFt2: Quant
   const taken: Record<string, Quantity> = {}, ua: Record<string, Quantity> = {}
   paths.forEach((p, i) => { taken[`opening${i + 1}`] = p.areaFt2; ua[`opening${i + 1}`] = work(pathUa, { areaFt2: p.areaFt2, u: work(pathU, { totalR: p.r }) }) })
   if (fabric.strip && strip) { taken.eaveStrip = fabric.strip.areaFt2; ua.eaveStrip = work(pathUa, { areaFt2: fabric.strip.areaFt2, u: strip }) }
-  const rest = work(netOf, { whole: fabric.netAreaFt2, leftOut: total('ft2', taken) })
-  // Small areas with large openings: what is left of the field is never less than none.
-  const fieldFt2 = rest.value < 0 ? { ...rest, value: 0 } : rest
+  const fieldFt2 = work(fieldArea, { netAreaFt2: fabric.netAreaFt2, takenFt2: total('ft2', taken) })
   return work(meanU, { ua: total('UA', { field: work(pathUa, { areaFt2: fieldFt2, u: field }), ...ua }), areaFt2: fabric.netAreaFt2 })
 }
 

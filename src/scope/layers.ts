@@ -4,7 +4,7 @@ import { mean } from '../calc/arithmetic.ts'
 import { layerWeight } from '../calc/fill.ts'
 import { layerR, rPerInch, squeezeLoss } from '../calc/heat.ts'
 import type { Books } from '../books/books.ts'
-import { conditions, fills } from '../reference/fills.ts'
+import { conditions, densities, fills } from '../reference/fills.ts'
 import { sourceOf } from '../reference/table.ts'
 import { exactly, given, row, work, type Quantity } from '../units/quantity.ts'
 import { part } from './kind.ts'
@@ -43,7 +43,8 @@ export function readLayers(items: readonly LayerItem[], listAt: string, books: B
     const fill = books.fill(item.fill)
     const source = fills.rows.find(r => r.fill === item.fill)!
     const perInch = row(fill.rPerIn, 'R/in', `fills: ${item.fill}`, sourceOf(fills, source))
-    const density = row(fill.densityPcf, 'lb/ft3', `fills: ${item.fill}`, 'density: DOE fact sheet ranges; old fill from memory')
+    const dense = densities.rows.find(r => r.fill === item.fill)!
+    const density = row(dense.densityPcf, 'lb/ft3', `densities: ${item.fill}`, sourceOf(densities, dense))
     const squeezed = item.labelIn === undefined || item.labelR === undefined ? exactly(0, 'fraction', 'not squeezed, or no label')
       : work(squeezeLoss, { depthIn, labelIn: given(item.labelIn, 'in', `${at}/labelIn`) })
     const perInchHere = item.labelIn === undefined || item.labelR === undefined ? perInch

@@ -1,7 +1,7 @@
 // The reference tables against what was published, typed in here a second time.
 import { describe, expect, test } from 'vitest'
 import { ceilingLimits, lumber, MOST_PSF_ROW } from '../../src/reference/ceilings.ts'
-import { conditions, fills } from '../../src/reference/fills.ts'
+import { conditions, densities, fills } from '../../src/reference/fills.ts'
 import { editions, surfaces, targets, zones } from '../../src/reference/targets.ts'
 import { method } from '../../src/scope/kind.ts'
 import { asTape } from '../../src/units/tape.ts'
@@ -42,7 +42,7 @@ describe('existing fill', () => {
   })
   // The same sheet: lb/ft³ in attics. Old hammermilled cellulose 2.2 to 3.0.
   test.each([['loose-cellulose', 1.5, 2], ['loose-fiberglass', 0.5, 1], ['loose-rock-wool', 1.7, 1.7], ['old-cellulose', 2.2, 3], ['vermiculite', 4, 8.2], ['wood-shavings', 8, 15]] as const)('%s: %f to %f lb/ft³', (fill, least, most) => {
-    const { densityPcf } = fills.rows.find(r => r.fill === fill)!
+    const { densityPcf } = densities.rows.find(r => r.fill === fill)!
     expect(densityPcf).toBeGreaterThanOrEqual(least)
     expect(densityPcf).toBeLessThanOrEqual(most)
   })

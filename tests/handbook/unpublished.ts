@@ -33,7 +33,7 @@ export const unpublished: Readonly<Record<string, string>> = {
   'ring': GEOMETRY, 'edge': GEOMETRY, 'edge-out': GEOMETRY, 'seam-length': GEOMETRY, 'bead-width': ARITHMETIC,
   'board-area': GEOMETRY, 'strip-metal': GEOMETRY, 'chimney-strip': GEOMETRY, 'height': ARITHMETIC, 'in-feet': ARITHMETIC, 'in-inches': ARITHMETIC,
   'box-board': GEOMETRY, 'box-seams': GEOMETRY, 'box-top': GEOMETRY, 'clear-of': GEOMETRY, 'ring-area': GEOMETRY, 'supports': ARITHMETIC, 'box-height': ARITHMETIC, 'gap-round': GEOMETRY, 'annulus': GEOMETRY, 'plug': GEOMETRY,
-  'times': ARITHMETIC, 'share': ARITHMETIC, 'net-of': ARITHMETIC, 'mean': 'no published case seen (NIST StRD NumAcc1 is from memory); hand arithmetic',
+  'times': ARITHMETIC, 'share': ARITHMETIC, 'net-of': ARITHMETIC, 'field-area': ARITHMETIC, 'mean': 'no published case seen (NIST StRD NumAcc1 is from memory); hand arithmetic',
   'hours-with-more': APART, 'task-hours': ARITHMETIC, 'access-factor': ARITHMETIC, 'blow-factor': ARITHMETIC, 'used-packs': APART, 'thousands': ARITHMETIC, 'over': ARITHMETIC, 'capped': ARITHMETIC,
   'line': `${APART}; whole-number arithmetic in money.test.ts`, 'percent-of': `${APART}; whole-number arithmetic in money.test.ts`,
   'minimum-added': ARITHMETIC, 'rounding': ARITHMETIC, 'net': ARITHMETIC, 'days': APART, 'half-days': APART, 'whole-days': ARITHMETIC,

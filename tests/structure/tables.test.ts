@@ -16,7 +16,7 @@ const tables = [...new Set(modules.flatMap(m => Object.values(m)).filter(isTable
 const OBTAINED = ['published, seen', 'published, seen in a copy', 'from memory, high', 'from memory, medium', 'from memory, low', 'judgment', 'common practice, no source']
 /** The columns that name a row, where they are not its words. */
 const KEYS: Readonly<Record<string, readonly string[]>> = {
-  'ceiling-limits': ['board', 'thicknessIn', 'spacingIn'], lumber: ['size'], fills: ['fill'], conditions: ['condition'], targets: ['edition'], surfaces: ['what'], 'gap-methods': ['upToIn'],
+  'ceiling-limits': ['board', 'thicknessIn', 'spacingIn'], lumber: ['size'], fills: ['fill'], densities: ['fill'], conditions: ['condition'], targets: ['edition'], surfaces: ['what'], 'gap-methods': ['upToIn'],
   pipes: ['series', 'nominalIn'],
   'access-headroom': ['upTo'], 'access-old-fill': ['upTo'], 'access-webs': ['webs'], 'access-hatch': ['shortIn', 'longIn'],
 }

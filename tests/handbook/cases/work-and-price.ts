@@ -17,6 +17,10 @@ export default [
     { id: 'a gap of 3/8 in along a batt', inputs: { part: 0.375, whole: 14.5 }, expected: 0.025, tolerance: 0.001, toleranceWhy: 'said as 2.5 %', source: 'BPI, effective R of batts: fair is a gap of 3/8 in along a 14 1/2 in batt', obtained: 'from memory' },
     { id: 'strip of a ceiling', inputs: { part: 186, whole: 1120 }, expected: 0.166, ...byHand, tolerance: 0.0005, toleranceWhy: 'half of the last digit', note: '186 ÷ 1,120 = 0.166' },
   ]),
+  ...group({ formula: 'field-area', ...byHand }, [
+    { id: 'hatch, box tops and strip taken off', inputs: { netAreaFt2: 1344, takenFt2: 161 }, expected: 1183, note: '1,344 − 161 = 1,183' },
+    { id: 'openings larger than the area', inputs: { netAreaFt2: 6, takenFt2: 9 }, expected: 0, note: '6 − 9 = −3, not below 0' },
+  ]),
   ...group({ formula: 'net-of', ...byHand }, [{ id: 'a stair head left out', inputs: { whole: 1120, leftOut: 24 }, expected: 1096, note: '1,120 − 24 = 1,096' }]),
   ...group({ formula: 'mean' }, [
     { id: 'NumAcc1', inputs: { a: 10000001, b: 10000003, c: 10000002 }, expected: 10000002, tolerance: 0, toleranceWhy: 'certified exactly', source: 'NIST StRD, univariate data set NumAcc1', obtained: 'from memory' },
