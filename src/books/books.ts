@@ -17,6 +17,7 @@ export interface Product {
   readonly heightIn?: Quantity<'in'>
   readonly sizeIn?: readonly [Quantity<'in'>, Quantity<'in'>]
   readonly rValue?: Quantity<'R'>
+  readonly thicknessIn?: Quantity<'in'>
 }
 
 export interface ChartRow {
@@ -49,11 +50,15 @@ export interface Books {
   start<U extends Quantity['unit']>(id: string, value: number, unit: U, what: string, why?: string): Quantity<U>
   /** The product that fills a role. */
   product(role: string): Product
+  /** All that fill a role, in the order of the price book. */
+  products(role: string): readonly Product[]
   item(item: string): Product
   blown(item: string): BlownProduct | undefined
   readonly blownItems: readonly string[]
   fill(name: string): Fill
   target(): Quantity<'R'>
+  /** R that the job's edition asks of a duct in an attic; a starting value where the goal is an R of its own. */
+  ductTarget(use: 'supply' | 'return', acrossIn: number): Quantity<'R'>
   /** A subcontractor's price for one piece of work. */
   subcontract(work: string): Quantity<'cents'>
   /** Which of several ways the company takes, where the job is silent. */

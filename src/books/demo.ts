@@ -40,6 +40,12 @@ export const demoPrices: PriceBook = {
     { item: 'roof-cap', role: 'roof-cap', name: 'roof cap with damper', unit: 'each', pack: 1, buyUnit: 'each', price: 34, charge: 'whole' },
     { item: 'stair-cover-rigid', role: 'stair-cover', name: 'stair cover, rigid', unit: 'each', pack: 1, buyUnit: 'each', price: 240, charge: 'whole', rValue: 20 },
     { item: 'flue-collar-set', role: 'flue-set', name: 'metal flue collar and shield, B-vent', unit: 'each', pack: 1, buyUnit: 'set', price: 38, charge: 'whole', noncombustible: 'yes' },
+    { item: 'mastic-1gal', role: 'mastic', name: 'duct mastic, 1 gal', unit: 'gal', pack: 1, buyUnit: 'pail', price: 26, wastePct: 20, charge: 'used' },
+    { item: 'mesh-3in', role: 'mesh', name: 'fiberglass mesh, 3 in × 150 ft', unit: 'ft', pack: 150, buyUnit: 'roll', price: 12, wastePct: 10, charge: 'used' },
+    { item: 'foil-tape-ul181', role: 'duct-tape', name: 'foil tape marked UL 181, 60 yd', unit: 'ft', pack: 180, buyUnit: 'roll', price: 24, wastePct: 10, charge: 'used' },
+    { item: 'duct-band', role: 'duct-band', name: 'draw band for flexible duct', unit: 'each', pack: 1, buyUnit: 'each', price: 0.6, charge: 'used' },
+    { item: 'duct-strap', role: 'duct-strap', name: 'duct strap, 1 3/4 in wide, 100 yd', unit: 'ft', pack: 300, buyUnit: 'roll', price: 18, wastePct: 10, charge: 'used' },
+    { item: 'duct-wrap-3in', role: 'duct-wrap', name: 'duct wrap 3 in with jacket, 48 in × 50 ft', unit: 'ft2', pack: 200, buyUnit: 'roll', price: 180, wastePct: 10, charge: 'used', rValue: 8.3, thicknessIn: 3 },
     { item: 'chimney-firestop-set', role: 'maker-firestop', name: 'firestop and attic shield of the chimney’s maker', unit: 'each', pack: 1, buyUnit: 'set', price: 145, charge: 'whole', noncombustible: 'yes' },
   ],
   blown: [

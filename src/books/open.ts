@@ -1,6 +1,8 @@
 // Opens a price book and a company file for one job. Each answer carries its row.
 import type { JobTarget } from './job-target.ts'
 import { fills, type Fill } from '../reference/fills.ts'
+import { ductTargets } from '../reference/ducts.ts'
+import { sourceOf } from '../reference/table.ts'
 import { targets } from '../reference/targets.ts'
 import { zoneOf } from '../reference/zones.ts'
 import { assumed, given, row, total, work, type Quantity, type Unit } from '../units/quantity.ts'
@@ -33,7 +35,7 @@ function productOf(p: ProductRow | BlownRow, book: string): Product {
     pack: blown ? q(1, 'bag') : q(p.pack, quantityUnit(p.unit)), wastePct: q(p.wastePct ?? 0, 'pct'), unitPriceCents: q(cents(p.price), 'cents'),
     noncombustible: !blown && p.noncombustible === 'yes',
     ...(!blown && p.ratedFor ? { ratedFor: p.ratedFor } : {}), ...(!blown && p.heightIn !== undefined ? { heightIn: q(p.heightIn, 'in') } : {}),
-    ...(!blown && p.sizeIn ? { sizeIn: [q(p.sizeIn[0], 'in'), q(p.sizeIn[1], 'in')] as const } : {}), ...(!blown && p.rValue !== undefined ? { rValue: q(p.rValue, 'R') } : {}),
+    ...(!blown && p.sizeIn ? { sizeIn: [q(p.sizeIn[0], 'in'), q(p.sizeIn[1], 'in')] as const } : {}), ...(!blown && p.rValue !== undefined ? { rValue: q(p.rValue, 'R') } : {}), ...(!blown && p.thicknessIn !== undefined ? { thicknessIn: q(p.thicknessIn, 'in') } : {}),
   }
 }
 
@@ -76,8 +78,12 @@ export interface Shelf {
 }
 
 export function shelf(prices: PriceBook, companyFile: CompanyFile): Shelf {
-  const byRole = new Map<string, Product>(), byItem = new Map<string, Product>(), blown = new Map<string, BlownProduct>()
-  for (const p of prices.products) if (!byRole.has(p.role)) { const product = productOf(p, prices.name); byRole.set(p.role, product); if (!byItem.has(p.item)) byItem.set(p.item, product) }
+  const byRole = new Map<string, Product[]>(), byItem = new Map<string, Product>(), blown = new Map<string, BlownProduct>()
+  for (const p of prices.products) {
+    const product = productOf(p, prices.name), same = byRole.get(p.role)
+    if (same) same.push(product); else byRole.set(p.role, [product])
+    if (!byItem.has(p.item)) byItem.set(p.item, product)
+  }
   for (const p of prices.blown) if (!blown.has(p.item)) {
     blown.set(p.item, { ...productOf(p, prices.name), fill: p.fill, bagLb: row(p.bagLb, 'lb', `${prices.name}: ${p.item}`, 'price book'), answer: need => answer(p, prices.name, need) })
   }
@@ -94,7 +100,8 @@ export function shelf(prices: PriceBook, companyFile: CompanyFile): Shelf {
       : assumed(`rate.${work}`, starting, 'h/unit', work.replaceAll('-', ' '), 'starting rate, not overridden by the company file', per)) as Quantity<'h/unit'>,
     start: <U extends Unit>(id: string, value: number, unit: U, what: string, why = 'starting value') => once(`start.${id}`, () => values.has(id) ? row(values.get(id)!, unit, `${companyFile.name}: values, ${id}`, 'company file')
       : assumed(id, value, unit, what, why)) as Quantity<U>,
-    product(role: string) { const p = byRole.get(role); if (!p) throw new NoProduct(role, prices.name); return p },
+    product(role: string) { const p = byRole.get(role)?.[0]; if (!p) throw new NoProduct(role, prices.name); return p },
+    products: (role: string) => byRole.get(role) ?? [],
     item: (item: string) => byItem.get(item)!,
     blown: (item: string) => blown.get(item), blownItems: [...blown.keys()],
     fill: (name: string) => fillRows.get(name)!,
@@ -107,6 +114,12 @@ export function shelf(prices: PriceBook, companyFile: CompanyFile): Shelf {
       ...steady,
       // A gross margin of the job covers overhead too.
       company: job.marginPct === undefined ? company : { ...gross, marginPct: given(job.marginPct, 'pct', '/choices/marginPct') },
+      ductTarget(use, acrossIn) {
+        const t = job.rValue === undefined ? ductTargets.rows.find(r => r.edition === job.code) : undefined
+        if (!t) return steady.start('duct-r', 8, 'R', 'R wanted on ducts in the attic', 'the goal of the job is no code edition')
+        const narrow = acrossIn < t.narrowIn, r = narrow ? t.narrowR : use === 'supply' ? t.supplyR : t.returnR
+        return row(r, 'R', `duct-targets: ${t.edition}, ${t.section}, ${narrow ? `under ${t.narrowIn} in across` : use}`, sourceOf(ductTargets, t))
+      },
       target() {
         if (job.rValue !== undefined) return given(job.rValue, 'R', '/target/rValue')
         const t = targets.rows.find(r => r.edition === job.code)!

@@ -35,8 +35,9 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
   const { data } = job
   const zone = zoneOf(data.house, data.target.code)
   const taken = takeoff(data, books)
-  const measures = [...taken.areas.map(a => a.measure), ...taken.openings.map(o => o.measure), ...taken.house]
+  const measures = [...taken.areas.map(a => a.measure), ...taken.openings.map(o => o.measure), ...taken.ducts.map(d => d.measure), ...taken.house]
   const declined = taken.openings.filter(o => o.found.item.decline === 'yes').map((o): Declined => ({ id: o.found.id, area: o.found.item.in, where: o.found.item.at }))
+  for (const { found: { id, item }, measure } of taken.ducts) if (item.decline === 'yes') declined.push({ id, area: measure.buries, where: item.at ?? `the ducts ${id}` })
   const planless = wanted(measures.flatMap(m => m.tasks)).every(opensHold)
   // Where an opening stays open nothing is covered: what only shuts the cover is about nothing.
   const aboutNothing = (g: Gate): boolean => (g.state === 'hold' || g.state === 'mend') && (planless || declined.some(d => d.area === g.in) && g.stops.phases.every(p => COVERING.includes(p)))
@@ -79,7 +80,7 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
     areas: areas.map(a => a.out) as never,
     ...(data.eaves === undefined ? {} : { eaves: eavesOut(taken, stands) as never }),
     sealing: taken.openings.map(o => sealingOut(o, steps)) as never,
-    ducts: [],
+    ducts: taken.ducts.map(d => ductOut(d, steps)) as never,
     tasks: steps.map(s => ({
       step: s.step, id: s.id, title: titled(s), phase: s.phase, areas: s.areas, after: s.after.map(e => e.task), because: s.after, role: s.role, personHours: s.personHours,
       cautions: s.cautions, proof: s.proof, clears: gates.gates.filter(g => g.open && g.clearedByTask === s.id).map(g => g.id),
@@ -161,6 +162,18 @@ function sealingOut({ found, measure }: Taken['openings'][number], steps: readon
   return {
     id: found.id, kind: item.kind, area: item.in, where: item.at, count: 'count' in item ? (found as { q(k: string): Quantity }).q('count') : 1,
     method: item.decline === 'yes' ? 'kept open by the owner' : String(measure.figures.method), materials: closing ? measure.figures.materials : [], personHours: total('h', hours), tasks: of.map(s => s.id),
+  }
+}
+
+/** Figures after the work only where it is in the plan. */
+function ductOut({ found, measure }: Taken['ducts'][number], steps: readonly Step[]) {
+  const mine = (t: Task): boolean => measure.tasks.includes(t)
+  const of = steps.filter(s => s.parts.some(mine)), wrapped = of.some(s => s.parts.some(p => mine(p) && p.phase === 'wrap'))
+  const hours = Object.fromEntries(of.map(s => [s.id, s.parts.every(mine) ? s.personHours : total('h', s.parts.filter(mine).map(p => p.personHours))]))
+  const { method, masticGal, materials, ...figures } = measure.figures, sealed = of.some(s => s.phase === 'ducts')
+  return {
+    ...figures, method: found.item.decline === 'yes' ? 'left alone by the owner' : method, ...(sealed ? { masticGal } : {}), ...(wrapped ? measure.wrapFigures : {}),
+    materials: of.length > 0 ? materials : [], personHours: total('h', hours), tasks: of.map(s => s.id),
   }
 }
 

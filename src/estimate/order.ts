@@ -38,6 +38,7 @@ export const edgeRows: readonly EdgeRow[] = [
   { earlier: 'hot-seal', later: 'small-hole', why: 'hot and big holes before small ones', source: 'DOE air-sealing guidance: large leaks first' },
   { earlier: 'big-hole', later: 'small-hole', why: 'hot and big holes before small ones', source: 'DOE air-sealing guidance: large leaks first' },
   { earlier: 'roof-cut', later: 'fan-duct', why: 'the cap is in the roof before the duct is joined to it', source: PRACTICE },
+  { earlier: 'duct-fix', later: 'duct-seal', why: 'ducts are put together and hung before their joints are sealed', source: 'SWS 5.0106.1: fasten before sealing' },
   { earlier: 'look', later: 'test', why: 'the last look may add sealing; the test comes after it', source: PRACTICE },
   { earlier: 'dam', later: 'marker', why: 'markers stand when dams and curbs do', source: PRACTICE },
   { earlier: 'lay-back', later: 'blow', why: 'old fill lies where it lay before new fill comes on it', source: PRACTICE },
@@ -66,15 +67,18 @@ export function merged(tasks: readonly Task[]): Planned[] {
   })
 }
 
+/** Where the crew stands for it. */
+const places = (t: Planned): Planned['touches'] => (t.touches === 'house' ? 'house' : [...new Set([...t.touches, ...t.parts.flatMap(p => p.in ?? [])])])
 const share = (a: Planned['touches'], b: Planned['touches']): boolean => a === 'house' || b === 'house' || a.some(p => b.includes(p))
 
 /** Every pair that must stand in order, and why: the law between phases, the rows inside one. */
 function edges(tasks: readonly Planned[]): Map<number, string>[] {
   const before: Map<number, string>[] = tasks.map(() => new Map())
+  const at = tasks.map(places)
   const rowsBy = new Map(edgeRows.map(r => [`${r.earlier} ${r.later}`, r.why]))
   for (let i = 0; i < tasks.length; i++) for (let j = 0; j < tasks.length; j++) {
     const a = tasks[i]!, b = tasks[j]!
-    if (i === j || !share(a.touches, b.touches)) continue
+    if (i === j || !share(at[i]!, at[j]!)) continue
     if (rank[a.phase] < rank[b.phase]) before[j]!.set(i, LAW[b.phase])
     else if (a.phase === b.phase) { const why = rowsBy.get(`${a.work} ${b.work}`); if (why !== undefined) before[j]!.set(i, why) }
   }
@@ -83,7 +87,7 @@ function edges(tasks: readonly Planned[]): Map<number, string>[] {
 
 /** Phase, hot before combustible, size class, area, then the order of the file: the surveyor walks from the far end. */
 function inOrder(tasks: readonly Planned[], areas: readonly string[]): Planned[] {
-  const place = (t: Planned): number => t.touches === 'house' ? -1 : Math.min(...t.touches.map(a => areas.indexOf(a)))
+  const place = (t: Planned): number => { const at = places(t); return at === 'house' ? -1 : Math.min(...at.map(a => areas.indexOf(a)).filter(n => n >= 0)) }
   const key = tasks.map((t, i) => [rank[t.phase], t.hot ? 0 : 1, t.size ? sizes.indexOf(t.size) : sizes.length, place(t), i])
   const less = (a: number[], b: number[]): number => { for (let k = 0; k < a.length; k++) if (a[k] !== b[k]) return a[k]! - b[k]!; return 0 }
   return tasks.map((t, i) => ({ t, k: key[i]! })).sort((a, b) => less(a.k, b.k)).map(x => x.t)
@@ -113,6 +117,6 @@ export function ordered(planned: readonly Planned[], areas: readonly string[]): 
     for (const b of direct) if (!mine.has(b)) { kept.push(b); mine.add(b); for (const r of reach[b]!) mine.add(r) }
     reach[i] = mine
     const t = tasks[i]!
-    return { ...t, step: n + 1, areas: t.touches === 'house' ? areas : t.touches, after: kept.sort((a, b) => position.get(a)! - position.get(b)!).map(b => ({ task: tasks[b]!.id, why: before[i]!.get(b)! })) }
+    return { ...t, step: n + 1, areas: t.touches === 'house' ? areas : areas.filter(a => places(t).includes(a)), after: kept.sort((a, b) => position.get(a)! - position.get(b)!).map(b => ({ task: tasks[b]!.id, why: before[i]!.get(b)! })) }
   })
 }

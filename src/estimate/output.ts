@@ -29,6 +29,12 @@ export interface SealingOut {
   materials: { item: string; quantity: number; unit: string }[]
   personHours: number; tasks: string[]
 }
+export interface DuctOut {
+  id: string; area: string; where: string; use: 'supply' | 'return'; shape: 'round' | 'rectangular' | 'square'; count: number; method: string
+  surfaceFt2: number; wrapFt2?: number; jointFt: number; masticGal?: number; rBefore: number; rAfter?: number; lossBtuhBefore: number; lossBtuhAfter?: number
+  materials: { item: string; quantity: number; unit: string }[]
+  personHours: number; tasks: string[]
+}
 export interface TaskOut {
   step: number; id: string; title: string; phase: Phase; areas: string[]; after: string[]; because: { task: string; why: string }[]
   role: Role; personHours: number; cautions: string[]; proof: string; clears: string[]
@@ -61,7 +67,7 @@ export interface EstimateOut {
   eaves?: { bays: number; ventedBays: number; baffles: number; windBlocks: number
     sides: { id: string; area: string; where: string; bays: number; ventedBays: number; baffles: number }[] }
   sealing: SealingOut[]
-  ducts: never[]
+  ducts: DuctOut[]
   tasks: TaskOut[]
   materials: MaterialOut[]
   labor: { personHours: number; wageCents: number; byPhase: Partial<Record<Phase, number>>; crewSize: number; days: number }

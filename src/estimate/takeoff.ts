@@ -3,6 +3,7 @@ import { NoProduct } from '../books/open.ts'
 import type { Books } from '../books/books.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { JobFile } from '../job/job-file.ts'
+import { ductTakeoff, type Duct, type DuctMeasure } from '../scope/ducts.ts'
 import { appliancesNotListed, applianceGate, flueWithoutAppliance } from '../scope/appliances.ts'
 import { areaKinds, hazardKinds, openingKinds, type Opening } from '../scope/index.ts'
 import type { AreaMeasure } from '../scope/areas/open-floor.ts'
@@ -11,9 +12,11 @@ import { OutOfRange, type Quantity } from '../units/quantity.ts'
 
 export interface AreaTaken { readonly id: string; readonly at: string; readonly measure: AreaMeasure }
 export interface OpeningTaken { readonly found: Found<Opening>; readonly measure: Measure }
+export interface DuctTaken { readonly found: Found<Duct>; readonly measure: DuctMeasure }
 export interface Taken {
   readonly areas: readonly AreaTaken[]
   readonly openings: readonly OpeningTaken[]
+  readonly ducts: readonly DuctTaken[]
   readonly house: readonly Measure[]
   readonly findings: readonly Finding[]
 }
@@ -82,12 +85,18 @@ export function takeoff(job: JobFile, books: Books): Taken {
     return [{ found: it, measure: item.decline === 'yes' ? { ...measure, gates: (measure.gates ?? []).filter(g => g.state === 'note') } : measure }]
   })
 
+  const ducts = (job.ducts ?? []).flatMap((item, i): DuctTaken[] => {
+    const at = `/ducts/${i}`, area = around.get(item.in), it = found(item, at, item.id)
+    const measure = area && guarded(at, findings, () => ductTakeoff(it, books, area))
+    return measure ? [{ found: it, measure }] : []
+  })
+
   const house: Measure[] = [
     ...job.hazards.flatMap((h, i) => hazardKinds.find(k => k.kind === h.kind)!.takeoff(found(h, `/hazards/${i}`, `${h.kind}-${i + 1}`) as never)),
     ...hazardKinds.flatMap(k => job.hazards.some(h => h.kind === k.kind) || job.notFound.includes(k.kind) ? [] : k.unseen(job.house, books, '/notFound') ?? []),
     { figures: {}, tasks: [], gates: flueGates(job) },
     { figures: {}, tasks: [], gates: job.appliances === undefined ? [appliancesNotListed('/house')] : job.appliances.flatMap((a, i): Gate[] => { const g = applianceGate(found(a, `/appliances/${i}`, a.id)); return g ? [g] : [] }) },
   ]
-  for (const m of [...areas.map(a => a.measure), ...openings.map(o => o.measure), ...house]) findings.push(...m.findings ?? [])
-  return { areas, openings, house, findings }
+  for (const m of [...areas.map(a => a.measure), ...openings.map(o => o.measure), ...ducts.map(d => d.measure), ...house]) findings.push(...m.findings ?? [])
+  return { areas, openings, ducts, house, findings }
 }

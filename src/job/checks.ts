@@ -6,6 +6,7 @@ import { dateFault } from '../files/dates.ts'
 import { editions } from '../reference/targets.ts'
 import { countiesNamed, countiesNear, zoneByMap, zoneMaps, zoneOn } from '../reference/zones.ts'
 import { areaKinds, openingKinds } from '../scope/index.ts'
+import { ductFaults } from '../scope/ducts.ts'
 import { found, type Found } from '../scope/kind.ts'
 import { IN_PER_FT } from '../units/convert.ts'
 import type { JobFile } from './job-file.ts'
@@ -24,7 +25,7 @@ interface Checked { readonly kind: string; check?(f: Found<object>): readonly Fi
 const checked = [...areaKinds, ...openingKinds] as unknown as readonly Checked[]
 
 /** A name that stands twice where it can stand once. */
-const unique = (list: 'areas' | 'appliances', what: string): Rule => (job, say) => {
+const unique = (list: 'areas' | 'appliances' | 'ducts', what: string): Rule => (job, say) => {
   const first = new Map<string, number>()
   for (const [i, { id }] of (job[list] ?? []).entries()) {
     const before = first.get(id)
@@ -35,7 +36,7 @@ const unique = (list: 'areas' | 'appliances', what: string): Rule => (job, say) 
 
 const inAnArea: Rule = (job, say) => {
   const ids = job.areas.map(a => a.id)
-  const asked = (['openings', 'eaves', 'hazards', 'clearances'] as const).flatMap(list => (job[list] ?? []).map((item, i) => ({ path: `/${list}/${i}/in`, area: item.in })))
+  const asked = (['openings', 'eaves', 'ducts', 'hazards', 'clearances'] as const).flatMap(list => (job[list] ?? []).map((item, i) => ({ path: `/${list}/${i}/in`, area: item.in })))
   for (const { path, area } of asked) {
     if (area === undefined || ids.includes(area)) continue
     const near = nearest(area, ids)
@@ -131,7 +132,7 @@ const dates: Rule = (job, say) => {
   if (yearBuilt !== undefined && yearBuilt > surveyed) say('built-after-survey', '/house/yearBuilt', `yearBuilt: ${yearBuilt}`, `the survey was in ${surveyed}`, 'correct the one or the other')
 }
 
-const rules: readonly Rule[] = [unique('areas', 'area'), unique('appliances', 'appliance'), inAnArea, ofAnAppliance, target, zone, notFound, eaves, choices, dates]
+const rules: readonly Rule[] = [unique('areas', 'area'), unique('appliances', 'appliance'), unique('ducts', 'duct'), inAnArea, ofAnAppliance, target, zone, notFound, eaves, choices, dates]
 
 /** All that the rules find in a job that has the right form. */
 export function checks(job: JobFile): Finding[] {
@@ -147,5 +148,6 @@ export function checks(job: JobFile): Finding[] {
       out.push(...checked.find(k => k.kind === item.kind)?.check?.(found(item, `/${list}/${i}`, 'id' in item ? stem : `${stem}-${n}`)) ?? [])
     }
   }
+  for (const [i, duct] of (job.ducts ?? []).entries()) out.push(...ductFaults(found(duct, `/ducts/${i}`, duct.id)))
   return out
 }

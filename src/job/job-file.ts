@@ -2,6 +2,7 @@
 import * as f from '../fields/index.ts'
 import { editions, zones } from '../reference/targets.ts'
 import { applianceSchema } from '../scope/appliances.ts'
+import { ductSchema } from '../scope/ducts.ts'
 import { eaveSchema } from '../scope/eaves.ts'
 import { areaKinds, hazardKinds, openingKinds, type Area, type Hazard, type Opening } from '../scope/index.ts'
 
@@ -46,6 +47,7 @@ export const jobSchema = f.fields({
   areas: f.list(f.oneOfKinds<Area>(areaKinds.map(k => k.kind), 'a piece of ceiling'), 'one for each piece of ceiling that is framed, filled or reached differently', { min: 1 }),
   eaves: f.optional(f.list(eaveSchema, 'roof edges over the areas; [] = none bears on this ceiling')),
   openings: f.list(f.oneOfKinds<Opening>(openingKinds.map(k => k.kind), 'an opening'), 'openings between house and attic, in the order you walked: far end first'),
+  ducts: f.optional(f.list(ductSchema, 'ducts in the attic, alike ones in one entry')),
   clearances: f.optional(f.list(f.fields({
     gate: f.text('gate it opens, by its code', { examples: ['combustion-untested'] }),
     in: f.optional(f.id('area it is for')),

@@ -21,6 +21,10 @@ const EXAMPLES: Readonly<Record<string, Value>> = { fill: { main: 'demo-loose-ce
 const HEATER: Value = { id: 'heater', kind: 'water-heater', fuel: 'gas', vent: 'natural-draft', at: 'utility closet' }
 const PAPER: Value = { gate: 'combustion-untested', of: 'heater', kind: 'combustion-test', by: 'Invented Testing LLC', on: '2026-03-05', paper: 'letters/heater.pdf' }
 const EAVES: readonly Value[] = ['north', 'south'].map(at => ({ in: 'main', at, lengthFt: 48, ventedBays: 36, goodBaffles: 0 }))
+const DUCTS: readonly Value[] = [
+  { id: 'trunk', in: 'main', use: 'supply', lies: 'hung', material: 'metal', shape: 'rectangular', sizeIn: [14, 8], lengthFt: 24, joints: 7, gapIn: 0.25, insulationR: 0 },
+  { id: 'branches', in: 'main', use: 'supply', lies: 'floor', material: 'metal', shape: 'round', diameterIn: 6, lengthFt: 11, count: 6, fittings: { elbows: 1, takeoffs: 1, boots: 1 }, gapIn: 0.25, insulationR: 3 },
+]
 /** Openings that stand in the file; the other kinds stand beside them as comments. */
 const SEEN = ['top-plate', 'recessed-light', 'dropped-soffit', 'hatch']
 
@@ -57,6 +61,7 @@ export function newJob(): string {
     section(capital(at('openings').description!), [
       ...keys({ ...everyOpening, properties: Object.fromEntries(SHARED.map(key => [key, everyOpening.properties![key]!])) }, ''),
       'openings:', ...kindLines(openingKinds, SEEN, SHARED)]),
+    section(capital(at('ducts').description!), [...keys(of('ducts'), ''), '# ducts:', ...DUCTS.map(d => `  # - ${typed(d, of('ducts'))}`)]),
     section(`Papers: ${at('clearances').description!}`, [...keys(of('clearances'), ''), '# clearances:', `  # - ${typed(PAPER, of('clearances'))}`]),
     block('choices'), block('books'),
   ].join('\n').trimEnd() + '\n'

@@ -13,7 +13,7 @@ import { counted, depth, depthCell, figure, NB, phaseWords, plainFigure, rowR, s
 export function terminalEstimate(estimate: EstimateOut, look: Look): string {
   const e = printed(estimate, look.ascii ? text => asciiOnly(printable(text)) : printable)
   const on = sheet(look)
-  for (const section of [head, verdict, gates, stopped, areas, besides, lighter, eaves, sealing, work, materials, price, leftOut, findings, overrides, assumptions, standing]) section(e, on)
+  for (const section of [head, verdict, gates, stopped, areas, besides, lighter, eaves, sealing, ducts, work, materials, price, leftOut, findings, overrides, assumptions, standing]) section(e, on)
   return on.text()
 }
 
@@ -201,6 +201,18 @@ function sealing(e: EstimateOut, on: Sheet): void {
   for (const s of e.sealing) {
     on.row({ text: `${words(s.kind)}${e.areas.length > 1 ? ` in ${s.area}` : ''}, ${s.where}${s.count === 1 ? '' : ` (${s.count})`}: ${s.method}`, right: figure(s.personHours, 2), keep: HOURS })
     if (s.materials.length > 0) on.row({ at: SENTENCE, text: s.materials.map(m => `${called.get(m.item) ?? m.item}: ${amount(m.quantity, m.unit)}`).join('; '), keep: HOURS })
+  }
+}
+
+function ducts(e: EstimateOut, on: Sheet): void {
+  if (e.ducts.length === 0 || e.verdict === 'stop') return
+  const called = new Map(e.materials.map(m => [m.item, m.name]))
+  on.section('ducts', 'person-h')
+  for (const d of e.ducts) {
+    const skin = `${d.id}${e.areas.length > 1 ? ` in ${d.area}` : ''}, ${d.use}, ${figure(d.surfaceFt2)}${NB}ft²`
+    on.row({ text: `${skin}: ${d.method}${d.rAfter === undefined ? `; R${NB}${plainFigure(d.rBefore)} on it` : `; wrapped, R${NB}${plainFigure(d.rBefore)} to R${NB}${plainFigure(d.rAfter)}`}`, right: figure(d.personHours, 2), keep: HOURS })
+    if (d.materials.length > 0) on.row({ at: SENTENCE, text: d.materials.map(m => `${called.get(m.item) ?? m.item}: ${amount(m.quantity, m.unit)}`).join('; '), keep: HOURS })
+    on.row({ at: SENTENCE, text: `It loses ${figure(d.lossBtuhBefore)}${NB}Btu/h now${d.lossBtuhAfter === undefined ? '' : `, ${figure(d.lossBtuhAfter)} wrapped`}, at the temperatures and air flow under assumptions.`, keep: HOURS })
   }
 }
 

@@ -17,7 +17,7 @@ export type Role = (typeof roles)[number]
 
 /** The kinds of work between which an order inside a phase is stated (estimate/order.ts). */
 export const works = ['hazard-look', 'clearing', 'swap', 'set-up', 'old-fill', 'hot-seal', 'big-hole', 'small-hole', 'light', 'hatch', 'look', 'test', 'baffle', 'dam', 'marker',
-  'lay-back', 'machine', 'blow', 'level', 'shut', 'clean-up', 'prove', 'roof-cut', 'fan-duct'] as const
+  'duct-fix', 'duct-seal', 'wrap', 'lay-back', 'machine', 'blow', 'level', 'shut', 'clean-up', 'prove', 'roof-cut', 'fan-duct'] as const
 export type Work = (typeof works)[number]
 
 /** A step that opens a hold: it stands in the plan only while its gate is shut. */
@@ -43,6 +43,8 @@ export interface Task {
   readonly phase: Phase
   readonly work: Work
   readonly touches: Places
+  /** The area it stands in, where it touches only a thing there: a duct hung above the fill. */
+  readonly in?: string
   /** What nobody can reach afterwards: the areas under fill. */
   readonly buries?: readonly string[]
   readonly serves: Serves

@@ -6,3 +6,4 @@ export const IN2_PER_FT2 = 144
 export const IN3_PER_FLOZ = 231 / 128
 export const LB_PER_TON = 2000
 export const FT2_PER_THOUSAND = 1000
+export const IN3_PER_GAL = 231

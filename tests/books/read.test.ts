@@ -98,7 +98,7 @@ describe('a company file', () => {
 })
 
 describe('the names that a company file may use', () => {
-  const source = filesIn('src/scope', /\.ts$/).concat(filesIn('src/estimate', /\.ts$/)).map(f => text(f)).join('\n')
+  const source = filesIn('src/scope', /\.ts$/).concat(filesIn('src/estimate', /\.ts$/), 'src/books/open.ts').map(f => text(f)).join('\n')
   const called = (pattern: RegExp): string[] => [...new Set([...source.matchAll(pattern)].map(m => m[1]!))]
   test('are those that the kinds ask for: a new one needs a place in src/books/names.ts', () => {
     const rates = [...called(/\brate\('([a-z-]+)'/g), ...called(/\bhours\([^\n]*?'([a-z-]+)', [\d.]+, '/g)]

@@ -113,6 +113,18 @@ const eavesOf = (areas: readonly Area[]): fc.Arbitrary<Eave[] | undefined> => fc
       return clean({ in: area.id, at: 'north', lengthFt, bays: counted ? bays : undefined, ventedBays, goodBaffles: good === undefined ? undefined : Math.floor(ventedBays * good / 4) })
     })) })
 
+type Duct = NonNullable<JobFile['ducts']>[number]
+const duct = (areas: readonly string[]): fc.Arbitrary<Duct> => fc.record({
+  in: fc.constantFrom(...areas), use: one('supply', 'return'), lies: one('floor', 'hung'), shape: one('round', 'rectangular', 'square'), flex: fc.boolean(), board: fc.boolean(), diameterIn: one(2, 4, 6, 8, 14, 20), side: one(6, 8, 12, 20),
+  lengthFt: quarters(1, 40), count: sometimes(fc.integer({ min: 1, max: 9 })), joints: sometimes(fc.integer({ min: 0, max: 20 })), fittings: sometimes(fc.record({ elbows: fc.nat(3), takeoffs: fc.nat(2), boots: fc.nat(2) })),
+  gapIn: one(0, 0.0625, 0.125, 0.25, 0.5, 2), nearHandler: sometimes(one('yes', 'no')), disconnected: sometimes(fc.integer({ min: 0, max: 3 })), strapsMissing: sometimes(fc.integer({ min: 0, max: 3 })), insulationR: one(0, 0, 3, 4.2, 8, 12),
+  onItIn: sometimes(quarters(0, 3)), wrap: one(undefined, undefined, 'no', 'yes'), cfm: sometimes(fc.integer({ min: 40, max: 2000 })), decline,
+}).map(({ shape, flex, board, diameterIn, side, joints, fittings, wrap, ...d }): Duct => clean({
+  id: 'duct', ...d, shape, material: flex && shape === 'round' ? 'flex' as const : board ? 'duct-board' as const : 'metal' as const, ...(shape === 'round' ? { diameterIn } : { sizeIn: shape === 'square' ? [side, side] as const : [side, side + 4] as const }),
+  joints, fittings: joints === undefined ? fittings : undefined, wrap: d.lies === 'floor' ? undefined : wrap,
+}))
+const ductsOf = (areas: readonly string[]): fc.Arbitrary<Duct[] | undefined> => fc.oneof({ weight: 2, arbitrary: fc.constant(undefined) }, { weight: 1, arbitrary: fc.array(duct(areas), { minLength: 1, maxLength: 3 }).map(list => list.map((d, i) => ({ ...d, id: `duct-${i + 1}` }))) })
+
 const products = demoPrices.blown.map(p => p.item)
 
 export const jobOf = (data: JobFile): Job => ({ data, file: 'generated', places: nowhere, about: [], findings: [] })
@@ -121,15 +133,15 @@ export const jobOf = (data: JobFile): Job => ({ data, file: 'generated', places:
 const NAMES = ['main', 'wing', 'main-2', 'house', 'main-1'] as const
 
 const bare: fc.Arbitrary<JobFile> = fc.shuffledSubarray([...NAMES], { minLength: 1, maxLength: 3 }).chain(names => fc.tuple(...names.map(areaOf))).chain(areas => fc.record({
-  areas: fc.constant(areas as Area[]), openings: fc.array(opening(areas.map(a => a.id)), { maxLength: 7 }), eaves: eavesOf(areas), appliances,
+  areas: fc.constant(areas as Area[]), openings: fc.array(opening(areas.map(a => a.id)), { maxLength: 7 }), eaves: eavesOf(areas), appliances, ducts: ductsOf(areas.map(a => a.id)),
   seen: one('not-found', 'not-found', 'not-found', 'not-found', 'not-found', 'not-found', 'present', 'present-in', 'silent', 'silent'),
   yearBuilt: one(undefined, 1921, 1962, 1990, 1991, 2004), zone: fc.constantFrom(...zones), goal: fc.oneof(fc.constantFrom(...editions), fc.integer({ min: 13, max: 61 })),
   fill: fc.tuple(...areas.map(() => sometimes(fc.constantFrom(...products)))), marginPct: sometimes(fc.integer({ min: 0, max: 60 }), 5),
-})).map(({ areas, openings, eaves, appliances, seen, yearBuilt, zone, goal, fill, marginPct }): JobFile => ({
+})).map(({ areas, openings, eaves, appliances, ducts, seen, yearBuilt, zone, goal, fill, marginPct }): JobFile => ({
   format: 'lidwork-job/1', job: { id: 'generated', title: 'A generated house', surveyedOn: '2026-03-01', surveyedBy: 'Ada Invented', status: 'draft' },
   house: clean({ state: 'WI', climateZone: zone, yearBuilt }), target: typeof goal === 'number' ? { rValue: goal } : { code: goal },
   notFound: seen === 'not-found' ? ['vermiculite'] : [], hazards: seen.startsWith('present') ? [{ kind: 'vermiculite', at: 'north end', ...(seen === 'present-in' ? { in: areas[0]!.id } : {}) }] : [],
-  areas, openings, choices: clean({ fill: Object.fromEntries(areas.flatMap((a, i) => (fill[i] === undefined ? [] : [[a.id, fill[i]]]))), marginPct }), ...clean({ eaves, appliances }),
+  areas, openings, choices: clean({ fill: Object.fromEntries(areas.flatMap((a, i) => (fill[i] === undefined ? [] : [[a.id, fill[i]]]))), marginPct }), ...clean({ eaves, appliances, ducts }),
 }))
 
 const demo = shelf(demoPrices, demoCompany)
