@@ -10,7 +10,7 @@ export const workNames: readonly string[] = ['arrival', 'attic-door', 'baffle', 
 export const valueIds: readonly string[] = ['access-cap', 'air-temperature-factor', 'baffle-headroom-cap', 'baffle-margin', 'baffle-piece', 'bead-hot', 'bead-seam', 'box-board', 'box-margin', 'ceiling-box', 'chase-flue',
   'chimney-lap', 'chimney-leg', 'collar-flange', 'combustion-air-dam', 'combustion-air-sleeve', 'dam-margin', 'debris-bag-ft3', 'door-panel', 'fan-duct', 'fan-duct-wide', 'fan-housing', 'flue-clearance', 'good-baffles',
   'hatch-panel', 'hole-depth', 'insulation-clearance', 'light-clear', 'light-housing-length', 'light-housing-width', 'soffit-lap', 'span-unsupported', 'vacuum-bag-ft3', 'vent-framing', 'vent-gap', 'wall', 'water-line-cover',
-  'water-line-tent', 'year-vermiculite', 'duct-attic', 'duct-films', 'duct-insulation-r-per-inch', 'duct-patch-lap', 'duct-piece', 'duct-r', 'duct-return-air', 'duct-speed', 'duct-strap', 'duct-supply-air', 'duct-wrap-thickness', 'mastic-band', 'mastic-thickness']
+  'water-line-tent', 'year-vermiculite', 'duct-attic', 'duct-films', 'duct-insulation-r-per-inch', 'duct-patch-lap', 'duct-piece', 'duct-r', 'duct-return-air', 'duct-speed', 'duct-strap', 'duct-supply-air', 'duct-wrap-thickness', 'mastic-band', 'mastic-thickness', 'co-evacuate', 'co-note', 'co-shut-off', 'lead-disturbed', 'mold-area', 'year-duct-asbestos', 'year-knob-and-tube', 'year-lead-paint']
 
 /** Work that another trade is asked for. */
-export const subcontractNames: readonly string[] = ['device-move', 'light-surface', 'light-swap', 'roof-cap', 'water-line-move']
+export const subcontractNames: readonly string[] = ['device-move', 'light-surface', 'light-swap', 'roof-cap', 'water-line-move', 'wiring-repair']

@@ -7,7 +7,7 @@ import { ductTakeoff, type Duct, type DuctMeasure } from '../scope/ducts.ts'
 import { appliancesNotListed, applianceGate, flueWithoutAppliance } from '../scope/appliances.ts'
 import { areaKinds, hazardKinds, openingKinds, type Opening } from '../scope/index.ts'
 import type { AreaMeasure } from '../scope/areas/open-floor.ts'
-import { found, part, type AreaAround, type Found, type Gate, type Kind, type Measure, type OpeningAround } from '../scope/kind.ts'
+import { found, part, type AreaAround, type Found, type Gate, type House, type Kind, type Measure, type OpeningAround } from '../scope/kind.ts'
 import { OutOfRange, type Quantity } from '../units/quantity.ts'
 
 export interface AreaTaken { readonly id: string; readonly at: string; readonly measure: AreaMeasure }
@@ -91,9 +91,10 @@ export function takeoff(job: JobFile, books: Books): Taken {
     return measure ? [{ found: it, measure }] : []
   })
 
+  const houseFacts: House = { ducts: (job.ducts ?? []).length > 0, ...(job.house.yearBuilt === undefined ? {} : { yearBuilt: job.house.yearBuilt }) }
   const house: Measure[] = [
-    ...job.hazards.flatMap((h, i) => hazardKinds.find(k => k.kind === h.kind)!.takeoff(found(h, `/hazards/${i}`, `${h.kind}-${i + 1}`) as never)),
-    ...hazardKinds.flatMap(k => job.hazards.some(h => h.kind === k.kind) || job.notFound.includes(k.kind) ? [] : k.unseen(job.house, books, '/notFound') ?? []),
+    ...job.hazards.flatMap((h, i) => guarded(`/hazards/${i}`, findings, () => hazardKinds.find(k => k.kind === h.kind)!.takeoff(found(h, `/hazards/${i}`, `${h.kind}-${i + 1}`) as never, books, { house: houseFacts })) ?? []),
+    ...hazardKinds.flatMap(k => job.hazards.some(h => h.kind === k.kind) || job.notFound.includes(k.kind) ? [] : k.unseen(houseFacts, books, '/notFound') ?? []),
     { figures: {}, tasks: [], gates: flueGates(job) },
     { figures: {}, tasks: [], gates: job.appliances === undefined ? [appliancesNotListed('/house')] : job.appliances.flatMap((a, i): Gate[] => { const g = applianceGate(found(a, `/appliances/${i}`, a.id)); return g ? [g] : [] }) },
   ]

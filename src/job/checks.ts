@@ -36,11 +36,20 @@ const unique = (list: 'areas' | 'appliances' | 'ducts', what: string): Rule => (
 
 const inAnArea: Rule = (job, say) => {
   const ids = job.areas.map(a => a.id)
-  const asked = (['openings', 'eaves', 'ducts', 'hazards', 'clearances'] as const).flatMap(list => (job[list] ?? []).map((item, i) => ({ path: `/${list}/${i}/in`, area: item.in })))
+  const asked = (['openings', 'eaves', 'ducts', 'hazards', 'clearances'] as const).flatMap(list => (job[list] ?? []).map((item, i) => ({ path: `/${list}/${i}/in`, area: 'in' in item ? item.in : undefined })))
   for (const { path, area } of asked) {
     if (area === undefined || ids.includes(area)) continue
     const near = nearest(area, ids)
     say('area-unknown', path, `in: ${area}`, `no area has that id; ${namesOf('area', ids)}`, near ? `did you mean ${near}?` : 'write the id of an area')
+  }
+}
+
+const ofADuct: Rule = (job, say) => {
+  const ids = (job.ducts ?? []).map(d => d.id)
+  for (const [i, h] of job.hazards.entries()) {
+    if (h.kind !== 'suspect-duct-wrap' || h.of === undefined || ids.includes(h.of)) continue
+    const near = nearest(h.of, ids)
+    say('duct-unknown', `/hazards/${i}/of`, `of: ${h.of}`, ids.length === 0 ? 'the job lists no ducts' : `no duct has that id; ${namesOf('duct', ids)}`, near ? `did you mean ${near}?` : 'write the id of a duct, or leave it out')
   }
 }
 
@@ -132,7 +141,7 @@ const dates: Rule = (job, say) => {
   if (yearBuilt !== undefined && yearBuilt > surveyed) say('built-after-survey', '/house/yearBuilt', `yearBuilt: ${yearBuilt}`, `the survey was in ${surveyed}`, 'correct the one or the other')
 }
 
-const rules: readonly Rule[] = [unique('areas', 'area'), unique('appliances', 'appliance'), unique('ducts', 'duct'), inAnArea, ofAnAppliance, target, zone, notFound, eaves, choices, dates]
+const rules: readonly Rule[] = [unique('areas', 'area'), unique('appliances', 'appliance'), unique('ducts', 'duct'), inAnArea, ofAnAppliance, ofADuct, target, zone, notFound, eaves, choices, dates]
 
 /** All that the rules find in a job that has the right form. */
 export function checks(job: JobFile): Finding[] {

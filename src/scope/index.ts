@@ -21,10 +21,21 @@ import { combustionAirOpening } from './openings/combustion-air-opening.ts'
 import { heatProducingDevice } from './openings/heat-producing-device.ts'
 import { waterLine } from './openings/water-line.ts'
 import { vermiculite } from './hazards/vermiculite.ts'
+import { knobAndTube } from './hazards/knob-and-tube.ts'
+import { openSplice } from './hazards/open-splice.ts'
+import { wetWood } from './hazards/wet-wood.ts'
+import { mold } from './hazards/mold.ts'
+import { animals } from './hazards/animals.ts'
+import { suspectDuctWrap } from './hazards/suspect-duct-wrap.ts'
+import { damagedFlue } from './hazards/damaged-flue.ts'
+import { unventedRoof } from './hazards/unvented-roof.ts'
+import { gasLeak } from './hazards/gas-leak.ts'
+import { carbonMonoxide } from './hazards/carbon-monoxide.ts'
+import { leadPaint } from './hazards/lead-paint.ts'
 
 export const areaKinds = [openFloor] as const
 export const openingKinds = [topPlate, recessedLight, chimney, droppedSoffit, hatch, wireHole, pipe, plumbingStack, ceilingBox, openStudBay, ductBoot, openChase, exhaustFan, pullDownStair, atticDoor, metalFlue, combustionAirOpening, heatProducingDevice, waterLine] as const
-export const hazardKinds = [vermiculite] as const
+export const hazardKinds = [vermiculite, knobAndTube, openSplice, wetWood, mold, animals, suspectDuctWrap, damagedFlue, unventedRoof, gasLeak, carbonMonoxide, leadPaint] as const
 
 export type Area = Static<(typeof areaKinds)[number]['schema']>
 export type Opening = Static<(typeof openingKinds)[number]['schema']>

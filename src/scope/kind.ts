@@ -130,10 +130,10 @@ export interface Found<I> {
 
 export type Measured<I> = { [K in keyof I & string]-?: NonNullable<I[K]> extends number ? K : never }[keyof I & string]
 
-type UnitOf<K> = K extends `${string}Ft2` ? 'ft2' : K extends `${string}In2` ? 'in2' : K extends `${string}Ft` ? 'ft' : K extends `${string}In` ? 'in'
+type UnitOf<K> = K extends `${string}Ft2` ? 'ft2' : K extends `${string}In2` ? 'in2' : K extends `${string}Ft` ? 'ft' : K extends `${string}In` ? 'in' : K extends `${string}Ppm` ? 'ppm'
   : K extends 'roofPitch' ? 'rise/12' : K extends 'rValue' | `${string}R` ? 'R' : 'each'
 
-const ENDINGS: readonly [RegExp, Unit][] = [[/Ft2$/, 'ft2'], [/In2$/, 'in2'], [/Ft$/, 'ft'], [/In$/, 'in'], [/^roofPitch$/, 'rise/12'], [/(^r|[a-z]R)$|^rValue$/, 'R']]
+const ENDINGS: readonly [RegExp, Unit][] = [[/Ft2$/, 'ft2'], [/In2$/, 'in2'], [/Ft$/, 'ft'], [/In$/, 'in'], [/Ppm$/, 'ppm'], [/^roofPitch$/, 'rise/12'], [/(^r|[a-z]R)$|^rValue$/, 'R']]
 export const unitOf = (key: string): Unit => ENDINGS.find(([ends]) => ends.test(key))?.[1] ?? 'each'
 
 export const found = <I extends object>(item: I, at: string, id: string): Found<I> => ({
@@ -178,8 +178,8 @@ export interface Kind<S extends TObject = TObject, Around = unknown> {
 
 export const opening = <S extends TObject>(k: Kind<S, OpeningAround>): Kind<S, OpeningAround> => k
 
-/** What a hazard may know of the house: how old it is. */
-export interface House { readonly yearBuilt?: number }
+/** What a hazard may know of the house: how old it is, and whether ducts run through its attic. */
+export interface House { readonly yearBuilt?: number; readonly ducts: boolean }
 
 export interface HazardKind<S extends TObject = TObject> {
   readonly kind: string
@@ -189,8 +189,8 @@ export interface HazardKind<S extends TObject = TObject> {
   readonly wrong: { readonly item: unknown; readonly code: string }
   readonly clearable: readonly Clearable[]
   /** Seen or suspected. */
-  takeoff(found: Found<Static<S>>): Measure
-  /** Neither listed nor looked for: the gate where year makes it possible. */
+  takeoff(found: Found<Static<S>>, books: Books, around: { readonly house: House }): Measure
+  /** Neither listed nor looked for: the gate where year makes it possible, else what is assumed. */
   unseen(house: House, books: Books, at: string): Measure | undefined
 }
 export const hazard = <S extends TObject>(k: HazardKind<S>): HazardKind<S> => k

@@ -16,7 +16,7 @@ import { fills } from '../../src/reference/fills.ts'
 import { editions, zones } from '../../src/reference/targets.ts'
 import { phases, type Phase } from '../../src/scope/kind.ts'
 import type { Appliance } from '../../src/scope/appliances.ts'
-import { openingKinds, type Area, type Opening } from '../../src/scope/index.ts'
+import { hazardKinds, openingKinds, type Area, type Hazard, type Opening } from '../../src/scope/index.ts'
 
 /** One seed for all runs; another one by LIDWORK_SEED. */
 export const seed = Number(process.env.LIDWORK_SEED ?? 20260303)
@@ -100,6 +100,15 @@ const opening = (areas: readonly string[]): fc.Arbitrary<Opening> => fc.oneof(
   fc.record({ kind: fc.constant('hatch' as const), ...where(areas), sizeIn: fc.oneof(pair(10, 60), one([22, 30] as const, [11, 60] as const, [30, 22] as const)), panelR: fc.integer({ min: 0, max: 40 }), gasket: one('yes', 'no'), latch: one('yes', 'no'), decline }).map(clean),
 )
 
+/** Mostly the hazards of the attic that shut one area, seldom those that shut the house. */
+const hazard = (areas: readonly string[]): fc.Arbitrary<Hazard> => fc.oneof(...hazardKinds.map(k => {
+  const schema = k.schema as unknown as Node, sample = k.sample as Readonly<Record<string, unknown>>
+  const keys = Object.entries(schema.properties!).filter(([key]) => key !== 'in' && key !== 'of')
+  return { weight: ['vermiculite', 'gas-leak'].includes(k.kind) ? 1 : 3, arbitrary: fc.record({ ...Object.fromEntries(keys.map(([key, node]) => [key, schema.required?.includes(key) ? near(node, sample[key]) : sometimes(near(node, sample[key]))])),
+    ...(schema.properties!['in'] ? { in: fc.oneof({ weight: 1, arbitrary: fc.constant(undefined) }, { weight: 4, arbitrary: fc.constantFrom(...areas) }) } : {}) }).map(clean) as unknown as fc.Arbitrary<Hazard> }
+}))
+const hazardsOf = (areas: readonly string[]): fc.Arbitrary<Hazard[]> => fc.oneof({ weight: 3, arbitrary: fc.constant<Hazard[]>([]) }, { weight: 2, arbitrary: fc.array(hazard(areas), { minLength: 1, maxLength: 3 }) })
+
 const fired = { id: fc.constant('heater'), kind: one('water-heater', 'furnace', 'boiler', 'room-heater', 'oven', 'fireplace', 'dryer', 'other'), fuel: one('gas', 'gas', 'propane', 'oil', 'wood', 'electric'),
   vent: one('natural-draft', 'natural-draft', 'fan-assisted', 'sealed', 'unvented', 'none', 'unknown'), at: one('closet', 'cellar'), test: one(undefined, 'pass', 'pass', 'pass', 'fail') }
 const appliance: fc.Arbitrary<Appliance> = fc.record(fired).map(a => clean({ ...a, test: a.test === undefined ? undefined : { result: a.test, on: '2026-02-20', by: 'Ada Invented' } }))
@@ -134,13 +143,13 @@ const NAMES = ['main', 'wing', 'main-2', 'house', 'main-1'] as const
 
 const bare: fc.Arbitrary<JobFile> = fc.shuffledSubarray([...NAMES], { minLength: 1, maxLength: 3 }).chain(names => fc.tuple(...names.map(areaOf))).chain(areas => fc.record({
   areas: fc.constant(areas as Area[]), openings: fc.array(opening(areas.map(a => a.id)), { maxLength: 7 }), eaves: eavesOf(areas), appliances, ducts: ductsOf(areas.map(a => a.id)),
-  seen: one('not-found', 'not-found', 'not-found', 'not-found', 'not-found', 'not-found', 'present', 'present-in', 'silent', 'silent'),
+  hazards: hazardsOf(areas.map(a => a.id)), silent: fc.oneof({ weight: 3, arbitrary: fc.constant<Hazard['kind'][]>([]) }, { weight: 2, arbitrary: fc.subarray<Hazard['kind']>(hazardKinds.map(k => k.kind as Hazard['kind'])) }),
   yearBuilt: one(undefined, 1921, 1962, 1990, 1991, 2004), zone: fc.constantFrom(...zones), goal: fc.oneof(fc.constantFrom(...editions), fc.integer({ min: 13, max: 61 })),
   fill: fc.tuple(...areas.map(() => sometimes(fc.constantFrom(...products)))), marginPct: sometimes(fc.integer({ min: 0, max: 60 }), 5),
-})).map(({ areas, openings, eaves, appliances, ducts, seen, yearBuilt, zone, goal, fill, marginPct }): JobFile => ({
+})).map(({ areas, openings, eaves, appliances, ducts, hazards, silent, yearBuilt, zone, goal, fill, marginPct }): JobFile => ({
   format: 'lidwork-job/1', job: { id: 'generated', title: 'A generated house', surveyedOn: '2026-03-01', surveyedBy: 'Ada Invented', status: 'draft' },
   house: clean({ state: 'WI', climateZone: zone, yearBuilt }), target: typeof goal === 'number' ? { rValue: goal } : { code: goal },
-  notFound: seen === 'not-found' ? ['vermiculite'] : [], hazards: seen.startsWith('present') ? [{ kind: 'vermiculite', at: 'north end', ...(seen === 'present-in' ? { in: areas[0]!.id } : {}) }] : [],
+  notFound: hazardKinds.map(k => k.kind as Hazard['kind']).filter(k => !silent.includes(k) && !hazards.some(h => h.kind === k) && !areas.some(a => a.existing.some(l => l.fill === k as string))), hazards: hazards.map(h => (h.kind === 'suspect-duct-wrap' && ducts?.[0] && h.in !== undefined ? { ...h, of: ducts[0].id } : h)),
   areas, openings, choices: clean({ fill: Object.fromEntries(areas.flatMap((a, i) => (fill[i] === undefined ? [] : [[a.id, fill[i]]]))), marginPct }), ...clean({ eaves, appliances, ducts }),
 }))
 

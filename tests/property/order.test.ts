@@ -121,7 +121,7 @@ describe('what a stop takes', () => {
 
   test('vermiculite in the survey, as a hazard or as a layer, shuts the attic until its paper is there', () => {
     onHouses(({ data, json }) => {
-      const there = data.hazards.length > 0 || data.areas.some(a => a.existing.some(l => l.fill === 'vermiculite'))
+      const there = data.hazards.some(h => h.kind === 'vermiculite') || data.areas.some(a => a.existing.some(l => l.fill === 'vermiculite'))
       if (there && !data.clearances?.some(c => c.gate === 'vermiculite')) { expect(json.verdict).toBe('stop'); expect(json.tasks).toEqual([]) }
     })
   })

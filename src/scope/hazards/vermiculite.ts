@@ -1,6 +1,5 @@
 import * as f from '../../fields/index.ts'
-import { exactly, work } from '../../units/quantity.ts'
-import { personHours } from '../../calc/arithmetic.ts'
+import { heldUntilLooked, seenAt } from '../hazard-parts.ts'
 import { hazard, phases, type Clearable, type Gate } from '../kind.ts'
 
 /** Sold for attics until 1990 (EPA): possible in any house built by then, also under another layer. */
@@ -17,27 +16,14 @@ export const vermiculiteGate = (where: string, path: string): Gate => ({
 
 export const vermiculite = hazard({
   kind: 'vermiculite', title: 'Vermiculite, seen or suspected',
-  schema: f.item('vermiculite', 'Vermiculite, seen or suspected', {
-    in: f.optional(f.id('area it lies in')),
-    at: f.text('where, in your words', { examples: ['under the batts, north end'] }),
-    seen: f.optional(f.text('what was seen')),
-  }),
+  schema: f.item('vermiculite', 'Vermiculite, seen or suspected', { ...seenAt('under the batts, north end'), seen: f.optional(f.text('what was seen')) }),
   sample: { kind: 'vermiculite', in: 'main', at: 'under the batts' },
   wrong: { item: { kind: 'vermiculite', in: 'main' }, code: 'key-missing' },
   clearable,
   takeoff: ({ item, at }) => ({ figures: {}, tasks: [], gates: [vermiculiteGate(item.at, at)] }),
-  unseen(house, books, at) {
-    const limit = books.start('year-vermiculite', YEAR, 'year', 'last year that vermiculite is possible', 'EPA: sold for attics until 1990')
-    if (house.yearBuilt !== undefined && house.yearBuilt > limit.value) return undefined
-    return {
-      figures: {}, assumes: [limit],
-      tasks: [{ id: 'look-vermiculite', title: 'Look for vermiculite, also under the top layer, without stirring it', phase: 'clear', work: 'hazard-look', touches: 'house', serves: { is: 'itself' }, role: 'lead', ownVisit: true,
-        personHours: work(personHours, { amount: exactly(1, 'each', 'one look'), rate: books.rate('look-at-hazard', 0.25, 'each'), access: exactly(1, 'factor', 'from the hatch') }), needs: [], cautions: [CAUTION], proof: 'photo with date' }],
-      gates: [{
-        code: 'vermiculite-not-checked', state: 'hold', where: 'attic', in: 'house', path: at, why: `nobody looked for vermiculite in a house ${house.yearBuilt === undefined ? 'of unknown year' : `of ${house.yearBuilt}`}; it may hold asbestos`,
-        stops: { phases, places: [] }, clearedByTask: 'look-vermiculite', clearable, clearedBy: 'a look, written as `notFound: [vermiculite]`, or as a hazard where it is found',
-        condition: 'The price holds only if a look finds no vermiculite before work starts.',
-      }],
-    }
-  },
+  unseen: (house, books, at) => heldUntilLooked({
+    gate: { code: 'vermiculite-not-checked', state: 'hold' }, kind: 'vermiculite', what: 'vermiculite', why: 'it may hold asbestos', phases, clearable,
+    limit: books.start('year-vermiculite', YEAR, 'year', 'last year that vermiculite is possible', 'EPA: sold for attics until 1990'),
+    look: { title: 'Look for vermiculite, also under the top layer, without stirring it', work: 'hazard-look', cautions: [CAUTION] },
+  }, house, books, at),
 })

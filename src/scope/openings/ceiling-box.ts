@@ -1,5 +1,6 @@
 import * as f from '../../fields/index.ts'
 import { personHours } from '../../calc/arithmetic.ts'
+import { lineCents } from '../../calc/price.ts'
 import { bead, ring } from '../../calc/seal.ts'
 import { exactly, work } from '../../units/quantity.ts'
 import { CAUTION, COVERING, declinable, fillOf, itself, opening, seamBead, takes, where, type Gate, type Task } from '../kind.ts'
@@ -36,7 +37,7 @@ export const ceilingBox = opening({
       const clearedByTask = `cover-boxes-${n}`
       gates.push({ ...base, code: 'box-open', state: 'hold', why: 'wires lie open in a box without its cover; a fault under fill can start a fire', stops: { phases: COVERING, places: [item.in] }, clearedByTask,
         clearedBy: 'the electrician’s photo of each box with its cover', clearable: [{ kind: 'electrician-repair', license: true, outside: true }], condition: `The price holds only if an electrician covers the open boxes (${item.at}) before the fill.` })
-      tasks.push({ id: clearedByTask, title: 'Electrician: make up and cover each open box', phase: 'clear', work: 'clearing', touches: [item.in], serves: itself, role: 'electrician', ownVisit: true, count: item.count,
+      tasks.push({ id: clearedByTask, title: 'Electrician: make up and cover each open box', phase: 'clear', work: 'swap', touches: [item.in], serves: itself, closes: id, from: base.path, role: 'electrician', ownVisit: true, count: item.count, subcontractCents: work(lineCents, { amount: count, unitPriceCents: books.subcontract('wiring-repair') }),
         personHours: exactly(0, 'h', 'the electrician’s own'), needs: [], cautions: ['Licensed electrician only.', CAUTION.power], proof: 'electrician’s photo of each' })
     }
     if (item.open === 'unknown') gates.push({ ...base, code: 'box-cover-unknown', state: 'note', why: 'nobody said whether the boxes have their covers: no wire may lie open under fill', stops: { phases: [], places: [item.in] }, clearedBy: 'a look at each box when it is sealed' })

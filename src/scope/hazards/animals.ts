@@ -1,0 +1,21 @@
+import * as f from '../../fields/index.ts'
+import { seenAt, shutHere, takenAsAbsent } from '../hazard-parts.ts'
+import { hazard, phases, type Clearable } from '../kind.ts'
+
+const clearable: readonly Clearable[] = [{ kind: 'exclusion-letter', outside: true }]
+const WHY = {
+  animals: 'animals live here: they bite, and they are shut in or come back', droppings: 'stirred droppings carry disease', bats: 'bats live here: they may be protected, and their droppings carry disease',
+} as const
+
+export const animals = hazard({
+  kind: 'animals', title: 'Animals or their droppings',
+  schema: f.item('animals', 'Animals or their droppings', { ...seenAt('at the gable vent'), what: f.word(['animals', 'droppings', 'bats'] as const, 'what was seen') }),
+  sample: { kind: 'animals', in: 'main', at: 'at the gable vent', what: 'droppings' },
+  wrong: { item: { kind: 'animals', at: 'gable', what: 'squirrels' }, code: 'word-unknown' },
+  clearable,
+  takeoff: ({ item, at }) => ({ figures: {}, tasks: [], gates: [{
+    ...shutHere(item, at, phases.filter(p => p !== 'clear')), code: 'animals', state: 'stop', why: WHY[item.what],
+    clearedBy: `a pest control firm’s letter: out, entries closed, droppings cleaned${item.what === 'bats' ? '; only in the season that the law allows' : ''}`, clearable,
+  }] }),
+  unseen: () => takenAsAbsent('animals', 'animals or droppings'),
+})
