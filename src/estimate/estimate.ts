@@ -2,7 +2,7 @@
 import type { Books, Product } from '../books/books.ts'
 import { byText, type Finding } from '../findings/finding.ts'
 import type { Job } from '../job/job.ts'
-import { walk, isQuantity, total, work, exactly, type Quantity } from '../units/quantity.ts'
+import { walk, isQuantity, given, total, work, exactly, type Quantity } from '../units/quantity.ts'
 import { difference } from '../calc/price.ts'
 import { COVERING, opensHold, type Gate, type Phase, type Task } from '../scope/kind.ts'
 import { zoneOf } from '../reference/zones.ts'
@@ -47,9 +47,10 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
   const needed = wanted(measures.flatMap(m => m.tasks.map(t => done(t, gates.gates)))).filter(t => !opensHold(t) || gates.gates.some(g => g.clearedByTask === t.id && g.open))
   const appliances = data.appliances ?? []
   const untested = appliances.filter(a => gates.gates.some(g => g.open && g.of === a.id && g.clearedByTask === 'test-combustion-in'))
+  const noFan = gates.gates.some(g => g.open && g.state === 'stop' && (g.code === 'vermiculite' || g.code === 'suspect-duct-wrap'))
   const listed = !gates.gates.some(g => g.open && g.clearedByTask === 'look-appliances')
   const scope = needed.filter(t => !opensHold(t))
-  const all = scope.length === 0 ? [] : [...needed, ...visitTasks({ appliances, untested, listed, scope }, books)]
+  const all = scope.length === 0 ? [] : [...needed, ...visitTasks({ appliances, untested, listed, scope, tests: { blowerDoor: data.tests?.blowerDoor ?? 'none', ductTest: data.tests?.ductTest ?? 'none' }, noFan }, books)]
   const left = standing(all, gates.gates, declined)
   const verdict = verdictOf(gates.gates, left, measures.flatMap(m => m.unknowns ?? []))
   const stands = verdict === 'stop' ? nothingStands(left, gates.gates) : left
@@ -81,6 +82,8 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
     ...(data.eaves === undefined ? {} : { eaves: eavesOut(taken, stands) as never }),
     sealing: taken.openings.map(o => sealingOut(o, steps)) as never,
     ducts: taken.ducts.map(d => ductOut(d, steps)) as never,
+    ...(data.tests?.cfm50 === undefined && data.tests?.cfm25Total === undefined ? {} : { airLeakage: {
+      ...(data.tests.cfm50 === undefined ? {} : { cfm50Before: given(data.tests.cfm50, 'cfm', '/tests/cfm50') }), ...(data.tests.cfm25Total === undefined ? {} : { ductCfm25Before: given(data.tests.cfm25Total, 'cfm', '/tests/cfm25Total') }) } }),
     tasks: steps.map(s => ({
       step: s.step, id: s.id, title: titled(s), phase: s.phase, areas: s.areas, after: s.after.map(e => e.task), because: s.after, role: s.role, personHours: s.personHours,
       cautions: s.cautions, proof: s.proof, clears: gates.gates.filter(g => g.open && g.clearedByTask === s.id).map(g => g.id),

@@ -32,6 +32,8 @@ export const edgeRows: readonly EdgeRow[] = [
   { earlier: 'hazard-look', later: 'clearing', why: 'nobody enters, opens a ceiling or runs a fan before the hazard is looked for', source: 'EPA vermiculite guidance: do not disturb' },
   { earlier: 'hazard-look', later: 'set-up', why: 'nobody enters, opens a ceiling or runs a fan before the hazard is looked for', source: 'EPA vermiculite guidance: do not disturb' },
   { earlier: 'hazard-look', later: 'swap', why: 'nobody enters, opens a ceiling or runs a fan before the hazard is looked for', source: 'EPA vermiculite guidance: do not disturb' },
+  { earlier: 'hazard-look', later: 'test-in', why: 'nobody enters, opens a ceiling or runs a fan before the hazard is looked for', source: 'EPA vermiculite guidance: do not disturb' },
+  { earlier: 'test-in', later: 'set-up', why: 'a test before the work measures the house as it was', source: PRACTICE },
   { earlier: 'clearing', later: 'swap', why: 'an airtight light tightens the house: what burns fuel is tested first', source: 'Alaska program combustion rules; SWS 2.0100 series (from memory, medium)' },
   { earlier: 'swap', later: 'set-up', why: 'other trades are done before the crew comes', source: PRACTICE },
   { earlier: 'clearing', later: 'set-up', why: 'nothing is scheduled before its clearing step', source: 'Alaska program combustion rules; SWS 2.0100 series (from memory, medium)' },

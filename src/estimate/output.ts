@@ -68,6 +68,7 @@ export interface EstimateOut {
     sides: { id: string; area: string; where: string; bays: number; ventedBays: number; baffles: number }[] }
   sealing: SealingOut[]
   ducts: DuctOut[]
+  airLeakage?: { cfm50Before?: number; ductCfm25Before?: number }
   tasks: TaskOut[]
   materials: MaterialOut[]
   labor: { personHours: number; wageCents: number; byPhase: Partial<Record<Phase, number>>; crewSize: number; days: number }

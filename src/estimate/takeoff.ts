@@ -4,11 +4,13 @@ import type { Books } from '../books/books.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { JobFile } from '../job/job-file.ts'
 import { ductTakeoff, type Duct, type DuctMeasure } from '../scope/ducts.ts'
-import { appliancesNotListed, applianceGate, flueWithoutAppliance } from '../scope/appliances.ts'
+import { exhaustMeasure } from '../scope/exhausts.ts'
+import { appliancesNotListed, applianceMeasure, flueWithoutAppliance, takesRoomAir } from '../scope/appliances.ts'
 import { areaKinds, hazardKinds, openingKinds, type Opening } from '../scope/index.ts'
 import type { AreaMeasure } from '../scope/areas/open-floor.ts'
-import { found, part, type AreaAround, type Found, type Gate, type House, type Kind, type Measure, type OpeningAround } from '../scope/kind.ts'
-import { OutOfRange, type Quantity } from '../units/quantity.ts'
+import { personHours } from '../calc/arithmetic.ts'
+import { CAUTION, found, part, takes, workOf, type AreaAround, type Found, type Gate, type House, type Kind, type Measure, type OpeningAround } from '../scope/kind.ts'
+import { exactly, given, OutOfRange, work, type Quantity } from '../units/quantity.ts'
 
 export interface AreaTaken { readonly id: string; readonly at: string; readonly measure: AreaMeasure }
 export interface OpeningTaken { readonly found: Found<Opening>; readonly measure: Measure }
@@ -45,6 +47,15 @@ function flueGates(job: JobFile): Gate[] {
   if (job.appliances === undefined || job.appliances.some(a => a.fuel !== 'electric')) return []
   const at = job.openings.findIndex(o => o.kind === 'metal-flue' || o.kind === 'combustion-air-opening' || (o.kind === 'chimney' && o.inUse === 'yes'))
   return at < 0 ? [] : [flueWithoutAppliance(job.openings[at]!.at, `/openings/${at}`)]
+}
+
+/** Carbon monoxide alarms that are missing: hung before the crew leaves. */
+function alarms(job: JobFile, books: Books): Measure[] {
+  const missing = job.house.coAlarmsMissing ?? 0
+  if (missing === 0) return []
+  const count = given(missing, 'each', '/house/coAlarmsMissing'), alarm = takes([books.product('co-alarm'), count])
+  return [{ figures: {}, tasks: [{ id: 'hang-co-alarms', title: 'Hang carbon monoxide alarms, one a floor near the bedrooms', count: missing, phase: 'prove', work: 'prove', touches: 'house', serves: workOf('seal', 'ducts', 'insulate'), role: 'crew',
+    personHours: work(personHours, { amount: count, rate: books.rate('co-alarm', 0.1, 'each'), access: exactly(1, 'factor', 'in the rooms') }), needs: alarm.needs, cautions: [CAUTION.ladder], proof: 'photo of each' }] }]
 }
 
 export function takeoff(job: JobFile, books: Books): Taken {
@@ -96,7 +107,9 @@ export function takeoff(job: JobFile, books: Books): Taken {
     ...job.hazards.flatMap((h, i) => guarded(`/hazards/${i}`, findings, () => hazardKinds.find(k => k.kind === h.kind)!.takeoff(found(h, `/hazards/${i}`, `${h.kind}-${i + 1}`) as never, books, { house: houseFacts })) ?? []),
     ...hazardKinds.flatMap(k => job.hazards.some(h => h.kind === k.kind) || job.notFound.includes(k.kind) ? [] : k.unseen(houseFacts, books, '/notFound') ?? []),
     { figures: {}, tasks: [], gates: flueGates(job) },
-    { figures: {}, tasks: [], gates: job.appliances === undefined ? [appliancesNotListed('/house')] : job.appliances.flatMap((a, i): Gate[] => { const g = applianceGate(found(a, `/appliances/${i}`, a.id)); return g ? [g] : [] }) },
+    ...(job.appliances === undefined ? [{ figures: {}, tasks: [], gates: [appliancesNotListed('/house')] }] : job.appliances.map((a, i) => applianceMeasure(found(a, `/appliances/${i}`, a.id), books))),
+    ...(job.exhausts ?? []).map((e, i) => exhaustMeasure(found(e, `/exhausts/${i}`, e.id), job.appliances === undefined || job.appliances.some(takesRoomAir), books)),
+    ...alarms(job, books),
   ]
   for (const m of [...areas.map(a => a.measure), ...openings.map(o => o.measure), ...ducts.map(d => d.measure), ...house]) findings.push(...m.findings ?? [])
   return { areas, openings, ducts, house, findings }

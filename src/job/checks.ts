@@ -25,7 +25,7 @@ interface Checked { readonly kind: string; check?(f: Found<object>): readonly Fi
 const checked = [...areaKinds, ...openingKinds] as unknown as readonly Checked[]
 
 /** A name that stands twice where it can stand once. */
-const unique = (list: 'areas' | 'appliances' | 'ducts', what: string): Rule => (job, say) => {
+const unique = (list: 'areas' | 'appliances' | 'ducts' | 'exhausts', what: string): Rule => (job, say) => {
   const first = new Map<string, number>()
   for (const [i, { id }] of (job[list] ?? []).entries()) {
     const before = first.get(id)
@@ -44,6 +44,11 @@ const inAnArea: Rule = (job, say) => {
   }
 }
 
+const OUT_OF_SCOPE = { 'manufactured-home': 'a manufactured home has a roof and a belly of its own kind', 'flat-roof': 'a flat roof has no attic to walk', 'cathedral-only': 'a house without an attic has no floor to blow', 'apartment-building': 'an apartment building has corridors, fire walls and rules of its own' } as const
+const inScope: Rule = ({ house: { type } }, say) => {
+  if (type !== undefined && type in OUT_OF_SCOPE) say('out-of-scope', '/house/type', `type: ${type}`, `${OUT_OF_SCOPE[type as keyof typeof OUT_OF_SCOPE]}: nothing here is made for it`, 'price it by hand, or with a tool made for it')
+}
+
 const ofADuct: Rule = (job, say) => {
   const ids = (job.ducts ?? []).map(d => d.id)
   for (const [i, h] of job.hazards.entries()) {
@@ -54,11 +59,11 @@ const ofADuct: Rule = (job, say) => {
 }
 
 const ofAnAppliance: Rule = (job, say) => {
-  const ids = (job.appliances ?? []).map(a => a.id)
+  const ids = [...(job.appliances ?? []), ...(job.exhausts ?? [])].map(a => a.id)
   for (const [i, { of }] of (job.clearances ?? []).entries()) {
     if (of === undefined || ids.includes(of)) continue
     const near = nearest(of, ids)
-    say('appliance-unknown', `/clearances/${i}/of`, `of: ${of}`, ids.length === 0 ? 'the job lists no appliances' : `no appliance has that id; ${namesOf('appliance', ids)}`, near ? `did you mean ${near}?` : 'write the id of an appliance')
+    say('appliance-unknown', `/clearances/${i}/of`, `of: ${of}`, ids.length === 0 ? 'the job lists no appliances' : `no appliance or fan has that id; ${namesOf('appliance', ids)}`, near ? `did you mean ${near}?` : 'write the id of an appliance or a fan')
   }
 }
 
@@ -133,6 +138,7 @@ const dates: Rule = (job, say) => {
   const all: [string, string][] = [['/job/surveyedOn', job.job.surveyedOn]]
   for (const [i, a] of (job.appliances ?? []).entries()) if (a.test) all.push([`/appliances/${i}/test/on`, a.test.on])
   for (const [i, c] of (job.clearances ?? []).entries()) all.push([`/clearances/${i}/on`, c.on])
+  if (job.tests?.on !== undefined) all.push(['/tests/on', job.tests.on])
   for (const [path, date] of all) {
     const fault = dateFault(date)
     if (fault) say(fault.code, path, fault.says, fault.why, fault.mend)
@@ -141,7 +147,7 @@ const dates: Rule = (job, say) => {
   if (yearBuilt !== undefined && yearBuilt > surveyed) say('built-after-survey', '/house/yearBuilt', `yearBuilt: ${yearBuilt}`, `the survey was in ${surveyed}`, 'correct the one or the other')
 }
 
-const rules: readonly Rule[] = [unique('areas', 'area'), unique('appliances', 'appliance'), unique('ducts', 'duct'), inAnArea, ofAnAppliance, ofADuct, target, zone, notFound, eaves, choices, dates]
+const rules: readonly Rule[] = [unique('areas', 'area'), unique('appliances', 'appliance'), unique('ducts', 'duct'), unique('exhausts', 'fan'), inScope, inAnArea, ofAnAppliance, ofADuct, target, zone, notFound, eaves, choices, dates]
 
 /** All that the rules find in a job that has the right form. */
 export function checks(job: JobFile): Finding[] {

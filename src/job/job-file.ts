@@ -3,6 +3,7 @@ import * as f from '../fields/index.ts'
 import { editions, zones } from '../reference/targets.ts'
 import { applianceSchema } from '../scope/appliances.ts'
 import { ductSchema } from '../scope/ducts.ts'
+import { exhaustSchema } from '../scope/exhausts.ts'
 import { eaveSchema } from '../scope/eaves.ts'
 import { areaKinds, hazardKinds, openingKinds, type Area, type Hazard, type Opening } from '../scope/index.ts'
 
@@ -30,6 +31,8 @@ export const jobSchema = f.fields({
     stories: f.optional(f.number('stories', { min: 1, max: 5 }, 'stories above grade', { examples: [1, 1.5] })),
     floorAreaFt2: f.optional(f.number('ft2', { above: 0, max: 100000 }, 'conditioned floor area')),
     volumeFt3: f.optional(f.number('ft3', { above: 0, max: 1000000 }, 'conditioned volume')),
+    type: f.optional(f.word(['detached', 'row-house', 'manufactured-home', 'flat-roof', 'cathedral-only', 'apartment-building'] as const, 'what it is; the last four are out of scope', { default: 'detached' })),
+    coAlarmsMissing: f.optional(f.count(12, 'carbon monoxide alarms missing: one a floor near the bedrooms', { min: 0, default: 0 })),
     bedrooms: f.optional(f.number('each', { min: 0, max: 30, whole: true }, 'bedrooms')),
   }, 'the house'),
   target: f.fields({
@@ -44,6 +47,17 @@ export const jobSchema = f.fields({
   notFound: f.list(f.word(hazardKinds.map(k => k.kind), 'a hazard'), 'hazards you looked for and did not find'),
   hazards: f.list(f.oneOfKinds<Hazard>(hazardKinds.map(k => k.kind), 'a hazard seen or suspected'), 'hazards you saw or suspect; the rest counts as not looked at'),
   appliances: f.optional(f.list(applianceSchema, 'everything that burns fuel; [] = none does')),
+  exhausts: f.optional(f.list(exhaustSchema, 'fans that blow outdoors: hoods, dryers, bath fans, attic fans')),
+  tests: f.optional(f.fields({
+    on: f.optional(f.date('day they were made')),
+    by: f.optional(f.text('who tested')),
+    cfm50: f.optional(f.number('cfm', { above: 0, max: 50000 }, 'blower door at 50 Pa, at the survey', { examples: [2650] })),
+    cfm25Total: f.optional(f.number('cfm', { above: 0, max: 10000 }, 'duct tester at 25 Pa, all leakage', { examples: [240] })),
+    cfm25Outside: f.optional(f.number('cfm', { above: 0, max: 10000 }, 'duct tester at 25 Pa, leakage to the outside')),
+    zonePa: f.optional(f.number('Pa', { min: 0, max: 50 }, 'attic against house with the blower door at 50 Pa', { examples: [38] })),
+    blowerDoor: f.optional(f.word(['none', 'out', 'in-and-out'] as const, 'asked for in this job: at the end, or before and at the end; then it is the last look before cover too', { default: 'none' })),
+    ductTest: f.optional(f.word(['none', 'out', 'in-and-out'] as const, 'asked for in this job: once the ducts are sealed, or before too', { default: 'none' })),
+  }, 'tests made at the survey, and tests this job asks for')),
   areas: f.list(f.oneOfKinds<Area>(areaKinds.map(k => k.kind), 'a piece of ceiling'), 'one for each piece of ceiling that is framed, filled or reached differently', { min: 1 }),
   eaves: f.optional(f.list(eaveSchema, 'roof edges over the areas; [] = none bears on this ceiling')),
   openings: f.list(f.oneOfKinds<Opening>(openingKinds.map(k => k.kind), 'an opening'), 'openings between house and attic, in the order you walked: far end first'),

@@ -13,12 +13,14 @@ const HOUSE: Readonly<Record<string, Readonly<Record<string, Value>>>> = {
   house: { state: 'IA', county: 'Poweshiek', climateZone: 5, yearBuilt: 1962, stories: 1, floorAreaFt2: 1344 },
   target: { code: 'iecc-2018' },
   access: {},
+  tests: {},
   choices: {},
   books: {},
 }
 /** Examples for keys that the schema shows none for. */
 const EXAMPLES: Readonly<Record<string, Value>> = { fill: { main: 'demo-loose-cellulose' } }
 const HEATER: Value = { id: 'heater', kind: 'water-heater', fuel: 'gas', vent: 'natural-draft', at: 'utility closet' }
+const HOOD: Value = { id: 'hood', kind: 'hood', at: 'kitchen', cfm: 300 }
 const PAPER: Value = { gate: 'combustion-untested', of: 'heater', kind: 'combustion-test', by: 'Invented Testing LLC', on: '2026-03-05', paper: 'letters/heater.pdf' }
 const EAVES: readonly Value[] = ['north', 'south'].map(at => ({ in: 'main', at, lengthFt: 48, ventedBays: 36, goodBaffles: 0 }))
 const DUCTS: readonly Value[] = [
@@ -56,6 +58,8 @@ export function newJob(): string {
       ...kindLines(hazardKinds, [], [])]),
     section('Appliances: everything that burns fuel; [] = none does. One that takes room air holds the work until it has passed its test', [
       ...keys(of('appliances'), ''), 'appliances:', item(HEATER, of('appliances'), '  ', true)]),
+    section(capital(at('exhausts').description!), [...keys(of('exhausts'), ''), '# exhausts:', `  # - ${typed(HOOD, of('exhausts'))}`]),
+    block('tests'),
     section(`Areas: ${at('areas').description!}`, ['areas:', ...areaBlock(area.kind, area.title, node(area.schema), area.sample as unknown as Readonly<Record<string, Value>>)]),
     section(`Eaves: ${at('eaves').description!}`, [...keys(of('eaves'), ''), 'eaves:', ...EAVES.map(e => item(e, of('eaves'), '  ', true))]),
     section(capital(at('openings').description!), [

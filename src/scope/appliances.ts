@@ -1,6 +1,9 @@
 // What burns fuel in the house. Anything not sealed or electric is tested before the house is tightened.
 import * as f from '../fields/index.ts'
-import { TIGHTENING, type Clearable, type Found, type Gate } from './kind.ts'
+import { personHours } from '../calc/arithmetic.ts'
+import type { Books } from '../books/books.ts'
+import { exactly, work } from '../units/quantity.ts'
+import { itself, TIGHTENING, type Clearable, type Found, type Gate, type Measure, type Task } from './kind.ts'
 
 export const applianceSchema = f.fields({
   id: f.id('short name', { examples: ['heater'] }),
@@ -8,6 +11,7 @@ export const applianceSchema = f.fields({
   fuel: f.word(['gas', 'propane', 'oil', 'wood', 'electric'] as const, 'what it burns'),
   vent: f.word(['natural-draft', 'fan-assisted', 'sealed', 'unvented', 'none', 'unknown'] as const, 'how it vents; sealed takes its air from outdoors; none for electric'),
   at: f.text('where it stands', { examples: ['utility closet'] }),
+  mainHeat: f.optional(f.yesNo('an unvented heater that is the main heat of the house', { default: 'no' })),
   test: f.optional(f.fields({
     result: f.word(['pass', 'fail'] as const, 'draft, spillage and carbon monoxide, worst case'),
     on: f.date('day of the test'),
@@ -25,15 +29,32 @@ export const applianceName = (a: Appliance): string => NAMES[a.kind]
 /** Its flame shares air with the rooms. */
 export const takesRoomAir = (a: Appliance): boolean => a.fuel !== 'electric' && a.vent !== 'sealed'
 
+/** A fire that no draft test can prove: it draws as it pleases. */
+const solidFuel = (a: Appliance): boolean => a.fuel === 'wood' && a.vent !== 'sealed'
+/** Its draft can be tested. */
+export const drafts = (a: Appliance): boolean => takesRoomAir(a) && !solidFuel(a)
+
 /** A pass in the file opens nothing that was never shut; no test is a hold, a failed test is a stop. */
 export function applianceGate({ item, at }: Found<Appliance>): Gate | undefined {
-  if (!takesRoomAir(item) || item.test?.result === 'pass') return undefined
+  if (!takesRoomAir(item)) return undefined
   const name = applianceName(item)
   const shared = { where: item.at, in: 'house', of: item.id, stops: { phases: TIGHTENING, places: [] }, clearable: combustionClearable }
-  return item.test?.result === 'fail'
-    ? { ...shared, code: 'combustion-failed', state: 'stop', path: `${at}/test`, since: item.test.on, why: `the ${name} failed its combustion test: sealing may bring its gases into the rooms`, clearedBy: 'repair by a licensed HVAC contractor, then a passed test (appliances[].test)' }
-    : { ...shared, code: 'combustion-untested', state: 'hold', path: at, why: `a ${VENTS[item.vent]} ${item.fuel} ${name} that nobody has tested may spill once the house is tighter`.replace(/  +/g, ' '), clearedBy: 'a passed combustion test by a certified tester (appliances[].test)',
-      clearedByTask: 'test-combustion-in', condition: `The price holds only if the ${name} (${item.at}) passes its combustion test before work starts.` }
+  if (item.vent === 'unvented' && item.mainHeat === 'yes') return { ...shared, code: 'unvented-main-heat', state: 'stop', path: `${at}/mainHeat`, why: `the ${name} heats the house and gives all its gases and water to the rooms: a tighter house keeps them`, clearedBy: 'a vented heater in its place: list that', clearable: [{ kind: 'heater-removed', license: true, outside: true }] }
+  if (item.test?.result === 'fail') return { ...shared, code: 'combustion-failed', state: 'stop', path: `${at}/test`, since: item.test.on, why: `the ${name} failed its combustion test: sealing may bring its gases into the rooms`, clearedBy: 'repair by a licensed HVAC contractor, then a passed test (appliances[].test)' }
+  if (solidFuel(item)) return { ...shared, code: 'solid-fuel', state: 'hold', path: at, why: `a draft test proves nothing for a ${name} that burns wood: a tighter house may pull its smoke into the rooms`, clearedByTask: `ready-${item.id}`,
+    clearedBy: 'air of its own from outdoors or tight doors, a carbon monoxide alarm beside it, and the owner’s signed instruction', clearable: [{ kind: 'owner-instruction' }], condition: `The price holds only if the ${name} (${item.at}) has its own air or tight doors, and the owner is instructed, before work starts.` }
+  if (item.test?.result === 'pass') return undefined
+  return { ...shared, code: 'combustion-untested', state: 'hold', path: at, why: `a ${VENTS[item.vent]} ${item.fuel} ${name} that nobody has tested may spill once the house is tighter`.replace(/  +/g, ' '), clearedBy: 'a passed combustion test by a certified tester (appliances[].test)',
+    clearedByTask: 'test-combustion-in', condition: `The price holds only if the ${name} (${item.at}) passes its combustion test before work starts.` }
+}
+
+/** The gate of an appliance, and the step that opens it where that is not the test of the visit. */
+export function applianceMeasure(found: Found<Appliance>, books: Books): Measure {
+  const gate = applianceGate(found)
+  const tasks: Task[] = gate?.code !== 'solid-fuel' ? [] : [{
+    id: `ready-${found.item.id}`, title: `Instruct the owner on the ${applianceName(found.item)}: its own air or tight doors, an alarm; signed`, phase: 'clear', work: 'clearing', touches: 'house', serves: itself, role: 'lead', ownVisit: true,
+    personHours: work(personHours, { amount: exactly(1, 'each', 'one talk'), rate: books.rate('look-at-hazard', 0.25, 'each'), access: exactly(1, 'factor', 'in the rooms') }), needs: [], cautions: ['No fire during the work and the tests; ash covered.'], proof: 'signed instruction' }]
+  return { figures: {}, tasks, gates: gate ? [gate] : [] }
 }
 
 /** A flue in use, or air for a flame, with nothing on the list that burns: the list is not whole. */

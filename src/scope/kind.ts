@@ -16,7 +16,7 @@ export const roles = ['lead', 'crew', 'hose', 'helper', 'tester', 'electrician',
 export type Role = (typeof roles)[number]
 
 /** The kinds of work between which an order inside a phase is stated (estimate/order.ts). */
-export const works = ['hazard-look', 'clearing', 'swap', 'set-up', 'old-fill', 'hot-seal', 'big-hole', 'small-hole', 'light', 'hatch', 'look', 'test', 'baffle', 'dam', 'marker',
+export const works = ['hazard-look', 'clearing', 'swap', 'test-in', 'set-up', 'old-fill', 'hot-seal', 'big-hole', 'small-hole', 'light', 'hatch', 'look', 'test', 'baffle', 'dam', 'marker',
   'duct-fix', 'duct-seal', 'wrap', 'lay-back', 'machine', 'blow', 'level', 'shut', 'clean-up', 'prove', 'roof-cut', 'fan-duct'] as const
 export type Work = (typeof works)[number]
 

@@ -1,0 +1,66 @@
+// What besides an untested flame holds or stops the tightening of a house, and the tests a job asks for.
+import { expect, test } from 'vitest'
+import type { JobFile } from '../../src/job/job-file.ts'
+import { openFloor } from '../../src/scope/areas/open-floor.ts'
+import { hazardKinds } from '../../src/scope/index.ts'
+import { make } from '../property/job.ts'
+
+const house: JobFile = {
+  format: 'lidwork-job/1', job: { id: 'quince', title: 'Quince Lane', surveyedOn: '2026-03-01', surveyedBy: 'Ada Invented', status: 'draft' }, house: { state: 'WI', yearBuilt: 2004 }, target: { rValue: 49 },
+  notFound: hazardKinds.map(k => k.kind as JobFile['notFound'][number]), hazards: [], areas: [openFloor.sample], eaves: [], appliances: [], openings: [{ kind: 'top-plate', in: 'main', wall: 'inside', lengthFt: 40, gapIn: 0.125, at: 'all' }],
+}
+const heater = { id: 'heater', kind: 'water-heater', fuel: 'gas', vent: 'natural-draft', at: 'closet', test: { result: 'pass', on: '2026-03-01', by: 'Ada Invented' } } as const
+const stove = { id: 'stove', kind: 'fireplace', fuel: 'wood', vent: 'natural-draft', at: 'living room' } as const
+const gatesOf = (more: Partial<JobFile>) => make({ ...house, ...more }).json.gates.map(g => `${g.state} ${g.code}${g.open ? '' : ' open'}`)
+const ids = (more: Partial<JobFile>) => make({ ...house, ...more }).json.tasks.map(t => t.id)
+
+test('a fire of wood holds the work even with a passed draft test; the owner’s signature opens it; it is not among the tests', () => {
+  const passed = { ...stove, test: heater.test }
+  expect(gatesOf({ appliances: [passed] })).toEqual(['hold solid-fuel'])
+  expect(gatesOf({ appliances: [{ ...stove, vent: 'sealed' }] })).toEqual([])
+  const signed = { gate: 'solid-fuel', of: 'stove', kind: 'owner-instruction', by: 'The Quince Household', on: '2026-03-04', paper: 'a.pdf' }
+  expect(make({ ...house, appliances: [passed], clearances: [signed] }).json.verdict).toBe('go')
+  expect(make({ ...house, appliances: [heater, passed] }).json.tasks.filter(t => t.id.startsWith('test-combustion')).map(t => /fireplace/.test(t.title))).toEqual([false, false])
+})
+
+test('an unvented heater that is the main heat stops the house; another one waits for its test', () => {
+  const unvented = { ...heater, kind: 'room-heater', vent: 'unvented' } as const
+  expect(make({ ...house, appliances: [{ ...unvented, mainHeat: 'yes' }] }).json).toMatchObject({ verdict: 'stop', gates: [{ code: 'unvented-main-heat' }] })
+  const { test: _, ...untested } = unvented
+  expect(gatesOf({ appliances: [untested] })).toEqual(['hold combustion-untested'])
+})
+
+test('a hood over 400 cfm holds, at 400 and of unknown size it does not (IRC M1503.6, from memory)', () => {
+  const hood = (cfm?: number) => gatesOf({ exhausts: [{ id: 'hood', kind: 'hood', at: 'kitchen', ...(cfm === undefined ? {} : { cfm }) }] })
+  expect([hood(401), hood(400), hood()]).toEqual([['hold hood-make-up-air'], [], []])
+  const { json } = make({ ...house, exhausts: [{ id: 'hood', kind: 'hood', at: 'kitchen', cfm: 600 }] })
+  expect(json.price.subcontractCents).toBe(48000)
+  expect(json.tasks[0]!.id).toBe('make-up-air-hood')
+})
+
+test('a powered attic fan holds only beside a flame on room air, and only while it has power', () => {
+  const fan = { id: 'fan', kind: 'power-attic-fan', at: 'roof' } as const
+  expect(gatesOf({ exhausts: [fan] })).toEqual([])
+  expect(gatesOf({ exhausts: [fan], appliances: [heater] })).toEqual(['hold power-attic-fan'])
+  expect(gatesOf({ exhausts: [{ ...fan, disabled: 'yes' }], appliances: [heater] })).toEqual([])
+})
+
+test('alarms that are missing are hung and priced', () => {
+  const { json } = make({ ...house, house: { ...house.house, coAlarmsMissing: 2 } })
+  expect(json.materials.find(m => m.item === 'co-alarm')).toMatchObject({ buy: 2, totalCents: 6400 })
+})
+
+test('tests asked for: in before the crew, the look with the blower door, ducts tested sealed and bare, out at the end', () => {
+  const ducts: JobFile['ducts'] = [{ id: 'branch', in: 'main', use: 'supply', lies: 'floor', material: 'metal', shape: 'round', diameterIn: 6, lengthFt: 10, gapIn: 0.125, insulationR: 0 }]
+  const asked = { ducts, tests: { cfm50: 2450, cfm25Total: 210, blowerDoor: 'in-and-out', ductTest: 'in-and-out' } } as const
+  const { json } = make({ ...house, ...asked })
+  const step = (id: string) => json.tasks.find(t => t.id === id)!.step
+  const order = ['blower-door-in', 'set-up', 'seal-plates-main-1', 'mesh-ducts-main', 'look', 'duct-test', 'wrap-ducts-main-r-8', 'blow-main', 'blower-door-out'].map(step)
+  expect(order).toEqual([...order].sort((a, b) => a - b))
+  expect(step('duct-test-in')).toBeLessThan(step('set-up'))
+  expect(['blower-door-in', 'duct-test-in', 'look', 'duct-test', 'blower-door-out'].map(id => json.tasks.find(t => t.id === id)!.personHours)).toEqual([1.5, 1.5, 1.5, 1.5, 1.5])
+  expect(json.airLeakage).toEqual({ cfm50Before: 2450, ductCfm25Before: 210 })
+  expect(ids({ ducts })).not.toContain('duct-test')
+  // No fan where dust may hold asbestos.
+  expect(ids({ ...asked, hazards: [{ kind: 'suspect-duct-wrap', of: 'branch', at: 'boot' }], notFound: house.notFound.filter(k => k !== 'suspect-duct-wrap') }).filter(id => /blower|duct-test/.test(id))).toEqual([])
+})
