@@ -156,15 +156,16 @@ function eavesOut(taken: Taken, stands: Standing) {
   return { bays: sum('bays'), ventedBays: sum('ventedBays'), baffles: sum('baffles'), windBlocks: total('each', Object.fromEntries(blocks)), sides }
 }
 
-function sealingOut({ found, measure }: Taken['openings'][number], steps: readonly Step[]) {
+function sealingOut({ found, measure, leak }: Taken['openings'][number], steps: readonly Step[]) {
   const mine = (t: Task): boolean => measure.tasks.includes(t)
   const of = steps.filter(s => s.parts.some(mine))
   const hours = Object.fromEntries(of.map(s => [s.id, s.parts.filter(mine).length === s.parts.length ? s.personHours : total('h', s.parts.filter(mine).map(p => p.personHours))]))
   const { item } = found
-  const closing = of.some(s => s.closes.includes(found.id))
+  const closers = measure.tasks.filter(t => t.closes === found.id), closing = closers.length > 0 && closers.every(t => of.some(s => s.parts.includes(t)))
   return {
     id: found.id, kind: item.kind, area: item.in, where: item.at, count: 'count' in item ? (found as { q(k: string): Quantity }).q('count') : 1,
-    method: item.decline === 'yes' ? 'kept open by the owner' : String(measure.figures.method), materials: closing ? measure.figures.materials : [], personHours: total('h', hours), tasks: of.map(s => s.id),
+    method: item.decline === 'yes' ? 'kept open by the owner' : String(measure.figures.method), materials: closing ? measure.figures.materials : [],
+    ...(leak ? { leakageAreaIn2Before: leak.before, leakageAreaIn2After: closing ? leak.after : leak.before } : {}), personHours: total('h', hours), tasks: of.map(s => s.id),
   }
 }
 

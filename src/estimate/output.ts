@@ -27,6 +27,8 @@ export interface AreaOut {
 export interface SealingOut {
   id: string; kind: string; area: string; where: string; count: number; method: string
   materials: { item: string; quantity: number; unit: string }[]
+  /** Effective, at 4 Pa; what is not closed leaks as before. */
+  leakageAreaIn2Before?: number; leakageAreaIn2After?: number
   personHours: number; tasks: string[]
 }
 export interface DuctOut {

@@ -4,6 +4,7 @@ import type { Books } from '../books/books.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { JobFile } from '../job/job-file.ts'
 import { ductTakeoff, type Duct, type DuctMeasure } from '../scope/ducts.ts'
+import type { Leak } from '../scope/leaks.ts'
 import { exhaustMeasure } from '../scope/exhausts.ts'
 import { appliancesNotListed, applianceMeasure, flueWithoutAppliance, takesRoomAir } from '../scope/appliances.ts'
 import { areaKinds, hazardKinds, openingKinds, type Opening } from '../scope/index.ts'
@@ -13,7 +14,7 @@ import { CAUTION, found, part, takes, workOf, type AreaAround, type Found, type 
 import { exactly, given, OutOfRange, work, type Quantity } from '../units/quantity.ts'
 
 export interface AreaTaken { readonly id: string; readonly at: string; readonly measure: AreaMeasure }
-export interface OpeningTaken { readonly found: Found<Opening>; readonly measure: Measure }
+export interface OpeningTaken { readonly found: Found<Opening>; readonly measure: Measure; readonly leak?: Leak }
 export interface DuctTaken { readonly found: Found<Duct>; readonly measure: DuctMeasure }
 export interface Taken {
   readonly areas: readonly AreaTaken[]
@@ -92,8 +93,9 @@ export function takeoff(job: JobFile, books: Books): Taken {
     const kind = openingKinds.find(k => k.kind === item.kind)! as unknown as Kind<never, OpeningAround>
     const measure = guarded(at, findings, () => kind.takeoff(it as never, books, { area }))
     if (!measure) return []
+    const leak = kind.leak && guarded(at, findings, () => kind.leak!(it as never, books))
     // Kept open by the owner: no fill comes near it, so it shuts nothing else.
-    return [{ found: it, measure: item.decline === 'yes' ? { ...measure, gates: (measure.gates ?? []).filter(g => g.state === 'note') } : measure }]
+    return [{ found: it, ...(leak ? { leak } : {}), measure: item.decline === 'yes' ? { ...measure, gates: (measure.gates ?? []).filter(g => g.state === 'note') } : measure }]
   })
 
   const ducts = (job.ducts ?? []).flatMap((item, i): DuctTaken[] => {

@@ -199,10 +199,13 @@ function sealing(e: EstimateOut, on: Sheet): void {
   const called = new Map(e.materials.map(m => [m.item, m.name]))
   on.section('sealing', 'person-h')
   for (const s of e.sealing) {
-    on.row({ text: `${words(s.kind)}${e.areas.length > 1 ? ` in ${s.area}` : ''}, ${s.where}${s.count === 1 ? '' : ` (${s.count})`}: ${s.method}`, right: figure(s.personHours, 2), keep: HOURS })
+    on.row({ text: `${words(s.kind)}${e.areas.length > 1 ? ` in ${s.area}` : ''}, ${s.where}${s.count === 1 ? '' : ` (${s.count})`}: ${s.method}${leakWords(s)}`, right: figure(s.personHours, 2), keep: HOURS })
     if (s.materials.length > 0) on.row({ at: SENTENCE, text: s.materials.map(m => `${called.get(m.item) ?? m.item}: ${amount(m.quantity, m.unit)}`).join('; '), keep: HOURS })
   }
 }
+
+/** To the tenth of a square inch: a table of parts says no more. */
+const leakWords = (s: EstimateOut['sealing'][number]): string => (s.leakageAreaIn2Before === undefined || s.leakageAreaIn2After === undefined ? '' : `; leaks ${figure(s.leakageAreaIn2Before, 1)}${NB}in²${s.leakageAreaIn2After < s.leakageAreaIn2Before ? `, closed ${figure(s.leakageAreaIn2After, 1)}` : ''}`)
 
 function ducts(e: EstimateOut, on: Sheet): void {
   if (e.ducts.length === 0 || e.verdict === 'stop') return

@@ -6,6 +6,7 @@ import { table } from '../reference/table.ts'
 import { personHours, times } from '../calc/arithmetic.ts'
 import { inFeet, inInches, stripMetal } from '../calc/seal.ts'
 import { given, work, type Quantity, type Unit } from '../units/quantity.ts'
+import type { Leak } from './leaks.ts'
 import type { Books, Product } from '../books/books.ts'
 import { asTape } from '../units/tape.ts'
 
@@ -174,6 +175,8 @@ export interface Kind<S extends TObject = TObject, Around = unknown> {
   /** Cross-field rules, each with its text. */
   check?(found: Found<Static<S>>): readonly Finding[]
   takeoff(found: Found<Static<S>>, books: Books, around: Around): Measure
+  /** How much it leaks, as found and closed; none for what is no leak, or may not count as one. */
+  leak?(found: Found<Static<S>>, books: Books): Leak
 }
 
 export const opening = <S extends TObject>(k: Kind<S, OpeningAround>): Kind<S, OpeningAround> => k

@@ -54,4 +54,10 @@ export const unpublished: Readonly<Record<string, string>> = {
   'on-duct': ARITHMETIC,
   'air-leaving': 'no published case seen; one of ASHRAE from memory, and others worked out apart from the program',
   'duct-heat': 'no published case seen; one of ASHRAE from memory, and hand arithmetic',
+  'leak-of': ARITHMETIC,
+  'seam-path': ARITHMETIC,
+  'hole-leak': APART,
+  'rectangle': GEOMETRY,
+  'framed-gap': GEOMETRY,
+  'round-in': GEOMETRY,
 }

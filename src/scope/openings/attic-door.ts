@@ -3,6 +3,7 @@ import { personHours } from '../../calc/arithmetic.ts'
 import { bead, boardArea, edge, inFeet } from '../../calc/seal.ts'
 import { exactly, work } from '../../units/quantity.ts'
 import { declinable, itself, opening, part, seamBead, takes, where } from '../kind.ts'
+import { pairOf } from '../leaks.ts'
 
 /** It stands in a wall: no part of the ceiling, so no path of it. */
 export const atticDoor = opening({
@@ -17,6 +18,7 @@ export const atticDoor = opening({
   }),
   sample: { kind: 'attic-door', in: 'main', sizeIn: [48, 24], panelR: 0, gasket: 'no', latch: 'no', at: 'upper bedroom' },
   wrong: { item: { kind: 'attic-door', in: 'main', sizeIn: [148, 24], panelR: 0, gasket: 'no', latch: 'no', at: 'upper bedroom' }, code: 'number-out-of-range' },
+  leak: ({ item }) => pairOf(item.gasket === 'yes' ? 'hatch-gasketed' : 'hatch', 'hatch-gasketed', exactly(1, 'each', 'one door to an entry')),
   takeoff({ item, at, id }, books) {
     const lengthIn = part(at, 'sizeIn', item.sizeIn, 0), widthIn = part(at, 'sizeIn', item.sizeIn, 1), one = exactly(1, 'each', 'one door to an entry')
     const aroundIn = work(edge, { lengthIn, widthIn }), panelFt2 = work(boardArea, { lengthIn, widthIn, lapIn: exactly(0, 'in', 'cut to the door') })

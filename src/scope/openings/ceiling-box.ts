@@ -4,6 +4,7 @@ import { lineCents } from '../../calc/price.ts'
 import { bead, ring } from '../../calc/seal.ts'
 import { exactly, work } from '../../units/quantity.ts'
 import { CAUTION, COVERING, declinable, fillOf, itself, opening, seamBead, takes, where, type Gate, type Task } from '../kind.ts'
+import { pairOf } from '../leaks.ts'
 
 export const ceilingBox = opening({
   kind: 'ceiling-box', title: 'Electrical boxes in the ceiling',
@@ -15,6 +16,7 @@ export const ceilingBox = opening({
   }),
   sample: { kind: 'ceiling-box', in: 'main', count: 5, at: 'bedrooms' },
   wrong: { item: { kind: 'ceiling-box', in: 'main', count: 0, at: 'bedrooms' }, code: 'number-out-of-range' },
+  leak: ({ q }) => pairOf('surface-light', 'box-gasketed', q('count')),
   takeoff({ item, at, id, q }, books, { area }) {
     const count = q('count'), n = id.slice('ceiling-box-'.length)
     const runIn = work(ring, { diameterIn: books.start('ceiling-box', 4, 'in', 'ceiling box, across', 'common octagon and round boxes'), count })

@@ -6,6 +6,8 @@ import { asTape } from '../../units/tape.ts'
 import { exactly, total, work } from '../../units/quantity.ts'
 import { baseR } from '../ceiling.ts'
 import { cutTo, COVERING, declinable, fillOf, itself, opening, part, where, type Gate, type Task, damMargin } from '../kind.ts'
+import { hole } from '../leaks.ts'
+import { framedGap } from '../../calc/leak.ts'
 
 export const chimney = opening({
   kind: 'chimney', title: 'Masonry chimney',
@@ -18,6 +20,10 @@ export const chimney = opening({
   }),
   sample: { kind: 'chimney', in: 'main', sizeIn: [17, 21], gapIn: 2, inUse: 'yes', at: 'middle of the house' },
   wrong: { item: { kind: 'chimney', in: 'main', sizeIn: [17], gapIn: 2, inUse: 'yes', at: 'hall' }, code: 'list-too-short' },
+  leak: ({ item, at, q }, books) => {
+    const sides = { lengthIn: part(at, 'sizeIn', item.sizeIn, 0), widthIn: part(at, 'sizeIn', item.sizeIn, 1) }
+    return hole(work(framedGap, { ...sides, gapIn: q('gapIn') }), work(edge, sides), books)
+  },
   takeoff({ item, at, id, q }, books, { area }) {
     const lengthIn = part(at, 'sizeIn', item.sizeIn, 0), widthIn = part(at, 'sizeIn', item.sizeIn, 1)
     const brick = work(edge, { lengthIn, widthIn })

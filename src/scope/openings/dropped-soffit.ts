@@ -4,6 +4,8 @@ import { bead, boardArea, edge, supports } from '../../calc/seal.ts'
 import { exactly, given, work } from '../../units/quantity.ts'
 import { product } from '../../calc/arithmetic.ts'
 import { declinable, inchesOf, itself, opening, where, seamBead } from '../kind.ts'
+import { closedBelow } from '../leaks.ts'
+import { rectangle } from '../../calc/leak.ts'
 
 export const droppedSoffit = opening({
   kind: 'dropped-soffit', title: 'Dropped soffit open to the attic',
@@ -14,6 +16,10 @@ export const droppedSoffit = opening({
   }),
   sample: { kind: 'dropped-soffit', in: 'main', sizeFt: [8, 2], at: 'kitchen cabinets' },
   wrong: { item: { kind: 'dropped-soffit', in: 'main', sizeFt: [8, 2, 1], at: 'kitchen' }, code: 'list-too-long' },
+  leak: ({ item, at }, books) => {
+    const sides = { lengthIn: inchesOf(given(item.sizeFt[0], 'ft', `${at}/sizeFt/0`)), widthIn: inchesOf(given(item.sizeFt[1], 'ft', `${at}/sizeFt/1`)) }
+    return closedBelow(work(rectangle, sides), sides, books)
+  },
   takeoff({ item, at, id }, books, { area }) {
     const lengthIn = inchesOf(given(item.sizeFt[0], 'ft', `${at}/sizeFt/0`)), widthIn = inchesOf(given(item.sizeFt[1], 'ft', `${at}/sizeFt/1`))
     const board = books.product('rigid-cover'), sealant = books.product('seam-sealant')

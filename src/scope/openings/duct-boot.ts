@@ -3,6 +3,7 @@ import { personHours } from '../../calc/arithmetic.ts'
 import { bead, beadWidth, edge } from '../../calc/seal.ts'
 import { work } from '../../units/quantity.ts'
 import { CAUTION, declinable, itself, method, opening, part, seamBead, takes, timesOf, where } from '../kind.ts'
+import { pairOf } from '../leaks.ts'
 
 export const ductBoot = opening({
   kind: 'duct-boot', title: 'Duct boots in the ceiling',
@@ -15,6 +16,7 @@ export const ductBoot = opening({
   }),
   sample: { kind: 'duct-boot', in: 'main', count: 7, sizeIn: [4, 10], gapIn: 0.25, at: 'all rooms' },
   wrong: { item: { kind: 'duct-boot', in: 'main', count: 7, sizeIn: [4, 10], gapIn: 4, at: 'all rooms' }, code: 'number-out-of-range' },
+  leak: ({ q }) => pairOf('boot', 'boot-sealed', q('count')),
   takeoff({ item, at, id, q }, books, { area }) {
     const count = q('count'), how = method(item.gapIn)
     const runIn = timesOf(work(edge, { lengthIn: part(at, 'sizeIn', item.sizeIn, 0), widthIn: part(at, 'sizeIn', item.sizeIn, 1) }), count)

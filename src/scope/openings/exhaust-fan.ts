@@ -6,12 +6,15 @@ import { lineCents } from '../../calc/price.ts'
 import { exactly, given, work } from '../../units/quantity.ts'
 import { baseR } from '../ceiling.ts'
 import { CAUTION, COVERING, damMargin, damTask, declinable, flueClearance, hotBead, hotCheck, itself, opening, seamBead, takes, where, type Gate, type Task } from '../kind.ts'
+import { pairOf } from '../leaks.ts'
 
 const DUCT_CAUTIONS = {
   bath: ['Slope the duct to the outside, joints taped, no sag.'],
   kitchen: ['Grease: smooth metal only, joints sealed, no foam and no combustible wrap on it.'],
   laundry: ['Dryer: smooth metal, no screws into the duct, no flexible duct; lint cleaned out.'],
 } as const
+
+const ONE_FAN = exactly(1, 'each', 'one fan to an entry')
 
 export const exhaustFan = opening({
   kind: 'exhaust-fan', title: 'Exhaust fan in the ceiling',
@@ -27,6 +30,7 @@ export const exhaustFan = opening({
   }),
   sample: { kind: 'exhaust-fan', in: 'main', serves: 'bath', endsAt: 'attic', ductIn: 4, lengthFt: 9, heater: 'no', housingIn: [9, 9], at: 'bath' },
   wrong: { item: { kind: 'exhaust-fan', in: 'main', serves: 'bath', endsAt: 'roof', ductIn: 4, lengthFt: 9, heater: 'no', at: 'bath' }, code: 'word-unknown' },
+  leak: ({ item }) => item.serves === 'bath' ? pairOf('bath-fan', 'bath-fan-sealed', ONE_FAN) : item.serves === 'kitchen' ? pairOf('kitchen-fan', 'kitchen-fan-sealed', ONE_FAN) : pairOf('dryer', 'dryer', ONE_FAN),
   takeoff({ item, at, id, q }, books, { area }) {
     const one = exactly(1, 'each', 'one fan to an entry'), hot = item.heater !== 'no'
     const side = (n: 0 | 1) => item.housingIn ? given(item.housingIn[n], 'in', `${at}/housingIn/${n}`) : books.start('fan-housing', 9, 'in', 'side of a fan’s housing', 'housingIn not measured')

@@ -5,6 +5,7 @@ import { seriesR } from '../../calc/heat.ts'
 import { exactly, work } from '../../units/quantity.ts'
 import { baseR } from '../ceiling.ts'
 import { cutTo, declinable, fillOf, itself, opening, part, where, type Need, type Task, damMargin, seamBead } from '../kind.ts'
+import { pairOf } from '../leaks.ts'
 
 export const hatch = opening({
   kind: 'hatch', title: 'Attic hatch in the ceiling',
@@ -18,6 +19,7 @@ export const hatch = opening({
   }),
   sample: { kind: 'hatch', in: 'main', sizeIn: [22, 30], panelR: 0, gasket: 'no', latch: 'no', at: 'hall' },
   wrong: { item: { kind: 'hatch', in: 'main', sizeIn: [22, 30], panelR: 0, gasket: 'maybe', latch: 'no', at: 'hall' }, code: 'word-unknown' },
+  leak: ({ item }) => pairOf(item.gasket === 'yes' ? 'hatch-gasketed' : 'hatch', 'hatch-gasketed', exactly(1, 'each', 'one hatch to an entry')),
   takeoff({ item, at, id, q }, books, { area }) {
     const lengthIn = part(at, 'sizeIn', item.sizeIn, 0), widthIn = part(at, 'sizeIn', item.sizeIn, 1)
     const one = exactly(1, 'each', 'one hatch to an entry')

@@ -7,6 +7,8 @@ import { exactly, total, work, type Quantity } from '../../units/quantity.ts'
 import { baseR } from '../ceiling.ts'
 import { nothingBut } from '../pipe-fit.ts'
 import { CAUTION, COMPATIBLE, COVERING, coverLap, damMargin, damTask, declinable, flueClearance, hotBead, hotCheck, itself, leftOpen, opening, part, seamBead, takes, where, type Gate, type Task } from '../kind.ts'
+import { hole } from '../leaks.ts'
+import { roundIn } from '../../calc/leak.ts'
 
 /** Vents that no crew may close round: who makes them safe, and how the file says so. */
 const NOT_OURS = {
@@ -27,6 +29,10 @@ export const metalFlue = opening({
   }),
   sample: { kind: 'metal-flue', in: 'main', type: 'b-vent', diameterIn: 4, framedIn: [7, 7], labelClearanceIn: 1, at: 'bath closet' },
   wrong: { item: { kind: 'metal-flue', in: 'main', type: 'b vent', diameterIn: 4, framedIn: [9, 9], at: 'bath closet' }, code: 'word-unknown' },
+  leak: ({ item, at, q }, books) => {
+    const sides = { lengthIn: part(at, 'framedIn', item.framedIn, 0), widthIn: part(at, 'framedIn', item.framedIn, 1) }
+    return hole(work(roundIn, { ...sides, diameterIn: q('diameterIn') }), work(edge, sides), books)
+  },
   takeoff({ item, at, id, q }, books, { area }) {
     if (item.type === 'single-wall' || item.type === 'transite') return leftOpen({ ...NOT_OURS[item.type], path: `${at}/type` }, item, 'The vent', 'left open: not the crew’s to close')
     if (item.type === 'factory-chimney' && item.model === undefined) return leftOpen({ code: 'chimney-model-unknown', state: 'stop', path: `${at}/type`, why: 'only its maker’s firestop and shield may touch a factory chimney, and nobody knows its model', clearedBy: 'maker and model from the label or a chimney professional, written as `model:`' },

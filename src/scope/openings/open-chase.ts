@@ -7,6 +7,8 @@ import { asTape } from '../../units/tape.ts'
 import { baseR } from '../ceiling.ts'
 import { nothingBut } from '../pipe-fit.ts'
 import { CAUTION, COVERING, coverLap, damMargin, damTask, declinable, flueClearance, hotBead, hotCheck, itself, leftOpen, opening, part, RIGID, seamBead, takes, where, type Gate, type Task } from '../kind.ts'
+import { closedBelow } from '../leaks.ts'
+import { rectangle } from '../../calc/leak.ts'
 
 const DROP = 'Open drop: not a place to stand.'
 
@@ -22,6 +24,10 @@ export const openChase = opening({
   }),
   sample: { kind: 'open-chase', in: 'main', sizeIn: [30, 18], flue: 'no', airFor: 'none', at: 'behind the tub' },
   wrong: { item: { kind: 'open-chase', in: 'main', sizeIn: [30, 18], flue: 'no', at: 'behind the tub' }, code: 'key-missing' },
+  leak: ({ item, at }, books) => {
+    const sides = { lengthIn: part(at, 'sizeIn', item.sizeIn, 0), widthIn: part(at, 'sizeIn', item.sizeIn, 1) }
+    return closedBelow(work(rectangle, sides), sides, books)
+  },
   takeoff({ item, at, id, q }, books, { area }) {
     if (item.airFor !== 'none') return leftOpen({
       code: 'combustion-air-unclear', state: 'stop', path: `${at}/airFor`, why: item.airFor === 'unknown' ? 'nobody said whether an appliance draws its air through it, and closing that can fill the house with carbon monoxide' : 'an appliance may draw its air through it, and closing that can fill the house with carbon monoxide',

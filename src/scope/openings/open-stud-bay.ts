@@ -3,6 +3,8 @@ import { personHours } from '../../calc/arithmetic.ts'
 import { bead, boardArea, edge } from '../../calc/seal.ts'
 import { exactly, work } from '../../units/quantity.ts'
 import { CAUTION, declinable, itself, opening, part, RIGID, seamBead, takes, timesOf, where } from '../kind.ts'
+import { closedBelow } from '../leaks.ts'
+import { rectangle } from '../../calc/leak.ts'
 
 export const openStudBay = opening({
   kind: 'open-stud-bay', title: 'Stud bays open at the top',
@@ -14,6 +16,10 @@ export const openStudBay = opening({
   }),
   sample: { kind: 'open-stud-bay', in: 'main', count: 3, sizeIn: [14.5, 3.5], at: 'stair wall' },
   wrong: { item: { kind: 'open-stud-bay', in: 'main', count: 3, sizeIn: [48, 3.5], at: 'stair wall' }, code: 'number-out-of-range' },
+  leak: ({ item, at, q }, books) => {
+    const sides = { lengthIn: part(at, 'sizeIn', item.sizeIn, 0), widthIn: part(at, 'sizeIn', item.sizeIn, 1) }
+    return closedBelow(work(rectangle, sides), sides, books, q('count'))
+  },
   takeoff({ item, at, id, q }, books, { area }) {
     const count = q('count'), lengthIn = part(at, 'sizeIn', item.sizeIn, 0), widthIn = part(at, 'sizeIn', item.sizeIn, 1)
     const boardFt2 = timesOf(work(boardArea, { lengthIn, widthIn, lapIn: exactly(0, 'in', 'cut to the bay') }), count)

@@ -5,6 +5,7 @@ import { pipeMaterials } from '../../reference/pipes.ts'
 import { exactly, total, work } from '../../units/quantity.ts'
 import { CAUTION, COMPATIBLE, coverLap, declinable, holeDepth, itself, method, opening, RIGID, rigidOver, seamBead, takes, timesOf, where } from '../kind.ts'
 import { fitOf, fits, nothingBut } from '../pipe-fit.ts'
+import { pairOf } from '../leaks.ts'
 
 export const pipe = opening({
   kind: 'pipe', title: 'Pipes through a plate or ceiling',
@@ -18,6 +19,7 @@ export const pipe = opening({
   }),
   sample: { kind: 'pipe', in: 'main', count: 2, nominalIn: 2, material: 'pvc', holeIn: 3, at: 'bath' },
   wrong: { item: { kind: 'pipe', in: 'main', count: 2, nominalIn: 2, material: 'lead', holeIn: 3, at: 'bath' }, code: 'word-unknown' },
+  leak: ({ q }) => pairOf('penetration', 'penetration-sealed', q('count')),
   takeoff({ item, at, id, q }, books, { area }) {
     const count = q('count'), holeIn = q('holeIn')
     const fit = fitOf(item.material, q('nominalIn'), holeIn, at)

@@ -5,6 +5,7 @@ import { seriesR } from '../../calc/heat.ts'
 import { exactly, work } from '../../units/quantity.ts'
 import { baseR } from '../ceiling.ts'
 import { CAUTION, cutTo, damMargin, declinable, fillOf, itself, opening, part, seamBead, takes, where, type Task } from '../kind.ts'
+import { pairOf } from '../leaks.ts'
 
 const FALL = 'The opening is a fall: never leave it uncovered.'
 
@@ -19,6 +20,7 @@ export const pullDownStair = opening({
   }),
   sample: { kind: 'pull-down-stair', in: 'main', sizeIn: [54, 22.5], panelR: 0, gasket: 'no', at: 'hall' },
   wrong: { item: { kind: 'pull-down-stair', in: 'main', sizeIn: [54, 22.5], panelR: 0, gasket: 'no', latch: 'no', at: 'hall' }, code: 'key-unknown' },
+  leak: ({ item }) => pairOf(item.gasket === 'yes' ? 'stair-gasketed' : 'stair', 'stair-covered', exactly(1, 'each', 'one stair to an entry')),
   takeoff({ item, at, id, q }, books, { area }) {
     const lengthIn = part(at, 'sizeIn', item.sizeIn, 0), widthIn = part(at, 'sizeIn', item.sizeIn, 1), one = exactly(1, 'each', 'one stair to an entry')
     const aroundIn = work(edge, { lengthIn, widthIn }), aroundFt = work(inFeet, { lengthIn: aroundIn })

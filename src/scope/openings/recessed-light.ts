@@ -9,6 +9,7 @@ import { asTape } from '../../units/tape.ts'
 import { assumed, exactly, given, work, type Quantity } from '../../units/quantity.ts'
 import { baseR, boxLidR } from '../ceiling.ts'
 import { cutTo, COVERING, declinable, itself, opening, where, type Gate, type Measure, type Task, seamBead } from '../kind.ts'
+import { pairOf } from '../leaks.ts'
 
 const POWER = 'Power off and proved off.'
 
@@ -28,6 +29,7 @@ export const recessedLight = opening({
   kind: 'recessed-light', title: 'Recessed light', schema,
   sample: { kind: 'recessed-light', in: 'main', count: 3, rating: 'unknown', diameterIn: 6, heightIn: 7.5, at: 'kitchen' },
   wrong: { item: { kind: 'recessed-light', in: 'main', count: 3, rating: 'ic rated', diameterIn: 6, heightIn: 7.5, at: 'kitchen' }, code: 'word-unknown' },
+  leak: ({ item, q }) => item.rating === 'ic-airtight' ? pairOf('recessed-light-tight', 'surface-light', q('count')) : pairOf('recessed-light', 'recessed-light-tight', q('count')),
   takeoff(found, books, { area }) {
     const { item, at, id, q } = found
     const count = q('count')

@@ -1,8 +1,9 @@
 import * as f from '../../fields/index.ts'
 import { personHours } from '../../calc/arithmetic.ts'
-import { bead, beadWidth, seamLength } from '../../calc/seal.ts'
+import { bead, beadWidth, seamLength, inFeet } from '../../calc/seal.ts'
 import { exactly, work } from '../../units/quantity.ts'
 import { declinable, itself, method, opening, where, seamBead } from '../kind.ts'
+import { pairOf } from '../leaks.ts'
 
 export const topPlate = opening({
   kind: 'top-plate', title: 'Top plate of a wall',
@@ -15,6 +16,10 @@ export const topPlate = opening({
   }),
   sample: { kind: 'top-plate', in: 'main', wall: 'inside', lengthFt: 186, gapIn: 0.125, at: 'all inside walls' },
   wrong: { item: { kind: 'top-plate', in: 'main', wall: 'inside', lengthFt: 186, gapIn: 9, at: 'hall' }, code: 'number-out-of-range' },
+  leak: ({ item, q }) => {
+    const inside = item.wall === 'inside', seamFt = work(inFeet, { lengthIn: work(seamLength, { lengthFt: q('lengthFt'), seams: exactly(inside ? 2 : 1, 'each', `seams of an ${item.wall} wall`) }) })
+    return pairOf('ceiling-joint', 'ceiling-joint-sealed', seamFt)
+  },
   takeoff({ item, id, q }, books, { area }) {
     const inside = item.wall === 'inside'
     const runIn = work(seamLength, { lengthFt: q('lengthFt'), seams: exactly(inside ? 2 : 1, 'each', `seams of an ${item.wall} wall`) })

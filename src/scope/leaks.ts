@@ -1,0 +1,32 @@
+// How much an opening leaks, as found and closed.
+import { holeLeak, leakOf, seamPath } from '../calc/leak.ts'
+import { edge, inFeet } from '../calc/seal.ts'
+import type { Books } from '../books/books.ts'
+import { leakage } from '../reference/leakage.ts'
+import { sourceOf } from '../reference/table.ts'
+import { exactly, row, work, type Quantity } from '../units/quantity.ts'
+
+/** Effective leakage areas at 4 Pa. */
+export interface Leak { readonly before: Quantity<'in2'>; readonly after: Quantity<'in2'> }
+
+const ofRow = (item: string): Quantity<'in2'> => {
+  const r = leakage.rows.find(x => x.item === item)!
+  return row(r.bestIn2, 'in2', `leakage: ${r.title}, ${r.per === 'ft' ? 'a foot' : 'each'}`, sourceOf(leakage, r))
+}
+/** Of so many, or of so many feet. */
+export const leaks = (item: string, amount: Quantity): Quantity<'in2'> => work(leakOf, { eachIn2: ofRow(item), amount })
+/** One kind of thing, found and closed. */
+export const pairOf = (before: string, after: string, amount: Quantity): Leak => ({ before: leaks(before, amount), after: leaks(after, amount) })
+
+const ONE = exactly(1, 'each', 'one opening')
+const series = (books: Books) => books.start('leak-series', 0.5, 'fraction', 'share that what stands in line with a hole lets through', 'range 0.2 to 1')
+/** The way round a cover that closes it, as sealed edge. */
+export const sealedEdge = (edgeIn: Quantity<'in'>, count: Quantity<'each'> = ONE): Quantity<'in2'> => work(leakOf, { eachIn2: leaks('board-edge', work(inFeet, { lengthIn: edgeIn })), amount: count })
+/** A hole into the house, open as far as it is drawn. */
+export const hole = (openIn2: Quantity<'in2'>, edgeIn: Quantity<'in'>, books: Books, count: Quantity<'each'> = ONE): Leak =>
+  ({ before: work(holeLeak, { openIn2, series: series(books), count }), after: sealedEdge(edgeIn, count) })
+/** An opening that board closes below. */
+export const closedBelow = (mouthIn2: Quantity<'in2'>, sides: { readonly lengthIn: Quantity<'in'>; readonly widthIn: Quantity<'in'> }, books: Books, count: Quantity<'each'> = ONE): Leak => {
+  const edgeIn = work(edge, sides)
+  return hole(work(seamPath, { mouthIn2, edgeIn, seamIn: books.start('leak-seam', 1 / 4, 'in', 'seam of the finishes below an open chase or soffit', 'judgment') }), edgeIn, books, count)
+}
