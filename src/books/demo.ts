@@ -41,6 +41,7 @@ export const demoPrices: PriceBook = {
     { item: 'stair-cover-rigid', role: 'stair-cover', name: 'stair cover, rigid', unit: 'each', pack: 1, buyUnit: 'each', price: 240, charge: 'whole', rValue: 20 },
     { item: 'flue-collar-set', role: 'flue-set', name: 'metal flue collar and shield, B-vent', unit: 'each', pack: 1, buyUnit: 'set', price: 38, charge: 'whole', noncombustible: 'yes' },
     { item: 'co-alarm', role: 'co-alarm', name: 'carbon monoxide alarm', unit: 'each', pack: 1, buyUnit: 'each', price: 32, charge: 'whole' },
+    { item: 'soffit-vent-16x8', role: 'soffit-vent', name: 'soffit vent 16 × 8 in, screened', unit: 'each', pack: 1, buyUnit: 'each', price: 9, charge: 'whole' },
     { item: 'mastic-1gal', role: 'mastic', name: 'duct mastic, 1 gal', unit: 'gal', pack: 1, buyUnit: 'pail', price: 26, wastePct: 20, charge: 'used' },
     { item: 'mesh-3in', role: 'mesh', name: 'fiberglass mesh, 3 in × 150 ft', unit: 'ft', pack: 150, buyUnit: 'roll', price: 12, wastePct: 10, charge: 'used' },
     { item: 'foil-tape-ul181', role: 'duct-tape', name: 'foil tape marked UL 181, 60 yd', unit: 'ft', pack: 180, buyUnit: 'roll', price: 24, wastePct: 10, charge: 'used' },
@@ -69,5 +70,5 @@ export const demoCompany = {
   format: COMPANY_FORMAT, name: 'demo company', dated: '2026-01-15', demo: 'yes',
   wage: 48, crew: 2, hoursPerDay: 6.5, machine: 'truck', grossMarginPct: 40, contingencyPct: 7, minimumCharge: 850, salesTaxPct: 7, roundUpTo: 5, validDays: 30,
   visitFee: 125, dumpFeePerTon: 90, dumpFeeMinimum: 45,
-  subcontract: [{ work: 'light-swap', price: 185 }, { work: 'light-surface', price: 185 }, { work: 'roof-cap', price: 325 }, { work: 'device-move', price: 185 }, { work: 'wiring-repair', price: 95 }, { work: 'make-up-air', price: 480 }, { work: 'water-line-move', price: 240 }],
+  subcontract: [{ work: 'light-swap', price: 185 }, { work: 'light-surface', price: 185 }, { work: 'roof-cap', price: 325 }, { work: 'device-move', price: 185 }, { work: 'wiring-repair', price: 95 }, { work: 'make-up-air', price: 480 }, { work: 'roof-vent', price: 210 }, { work: 'water-line-move', price: 240 }],
 } satisfies CompanyFile

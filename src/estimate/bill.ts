@@ -15,7 +15,7 @@ export interface MaterialLine {
   readonly usedFor: readonly string[]
 }
 
-export function bill(steps: readonly Step[], productOf: (item: string) => Product): MaterialLine[] {
+export function bill(steps: readonly Pick<Step, 'id' | 'needs'>[], productOf: (item: string) => Product): MaterialLine[] {
   const by = new Map<string, { quantities: Record<string, Quantity>; usedFor: string[] }>()
   for (const s of steps) for (const n of s.needs) {
     const line = by.get(n.item) ?? { quantities: {}, usedFor: [] }

@@ -13,7 +13,7 @@ import { withDays } from './days.ts'
 import { opened, type NamedGate } from './gates.ts'
 import { merged, ordered, type Step } from './order.ts'
 import { ESTIMATE_FORMAT, type EstimateOut } from './output.ts'
-import { driveMissing, price, visitLines } from './price.ts'
+import { driveMissing, price, soldAlone, visitLines } from './price.ts'
 import { standing, wanted, type Declined, type Standing } from './standing.ts'
 import { takeoff, type Taken } from './takeoff.ts'
 import { verdictOf } from './verdict.ts'
@@ -80,6 +80,8 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
     stopped: stoppedOut(stands),
     areas: areas.map(a => a.out) as never,
     ...(data.eaves === undefined ? {} : { eaves: eavesOut(taken, stands) as never }),
+    ...(taken.vents && Object.keys(taken.vents.figures).length > 0 ? { atticVents: taken.vents.figures as never } : {}),
+    offers: (taken.vents?.offers ?? []).map(o => ({ id: o.id, what: o.what, priceCents: soldAlone(o.tasks, productFinder(books), books) })),
     sealing: taken.openings.map(o => sealingOut(o, steps)) as never,
     ducts: taken.ducts.map(d => ductOut(d, steps)) as never,
     ...(data.tests?.cfm50 === undefined && data.tests?.cfm25Total === undefined ? {} : { airLeakage: {

@@ -17,7 +17,10 @@ export interface AreaOut {
   id: string; kind: string; areaFt2: number; netAreaFt2: number; existingR: number; targetR: number; addedR: number
   product?: string; chartR?: number; interpolated?: boolean; settledDepthIn?: number; initialDepthIn?: number
   topOfFillInitialIn?: number; topOfFillSettledIn?: number; bags?: number; addedWeightPsf?: number; ceilingLoadPsf?: number; ceilingLimitPsf?: number
-  finalR?: number; averageR?: number; uBefore: number; uAfter?: number; edgeStripFt?: number; markers?: number
+  finalR?: number; averageR?: number; uBefore: number; uAfter?: number; edgeStripFt?: number
+  /** The taper at the eaves: fill at the inside face of the wall, and what the strip averages. */
+  edgeStrip?: { widthFt: number; areaFt2: number; wallDepthIn: number; averageR: number }
+  markers?: number
   /** The chart rows beside the one blown, with what their bags cost. */
   neighborRows?: { chartR: number; bags: number; bagsCents: number }[]
   /** The lightest product that meets the R within the ceiling's limit, and what the job costs with it; how much more, where the fill at hand is in the price at all. */
@@ -67,7 +70,11 @@ export interface EstimateOut {
   stopped: StoppedOut[]
   areas: AreaOut[]
   eaves?: { bays: number; ventedBays: number; baffles: number; windBlocks: number
-    sides: { id: string; area: string; where: string; bays: number; ventedBays: number; baffles: number }[] }
+    sides: { id: string; area: string; where: string; bays: number; ventedBays: number; baffles: number; netFreeIn2?: number }[] }
+  /** Only where the survey has all vents; ratio is one part of vent to so many of floor. */
+  atticVents?: { netFreeIn2: number; lowIn2: number; highIn2: number; neededIn2: number; ratio?: number }
+  /** What is not in the price and may be added to it, each priced by itself. */
+  offers: { id: string; what: string; priceCents: number }[]
   sealing: SealingOut[]
   ducts: DuctOut[]
   airLeakage?: { cfm50Before?: number; ductCfm25Before?: number }

@@ -1,12 +1,13 @@
 // The price, line by line; each sum is redone by hand from the lines above it.
 import { floorAdded, hoursLeft, lineCents, marginOf, markupOf, milesDriven, netOfIncentives, pctOf, roundingAdded, sale } from '../calc/price.ts'
-import type { Books } from '../books/books.ts'
+import type { Books, Product } from '../books/books.ts'
 import { cents } from '../books/open.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { JobFile } from '../job/job-file.ts'
 import { exactly, given, total, work, type Quantity } from '../units/quantity.ts'
-import type { MaterialLine } from './bill.ts'
-import type { Step } from './order.ts'
+import type { Task } from '../scope/kind.ts'
+import { bill, type MaterialLine } from './bill.ts'
+import { merged, type Step } from './order.ts'
 
 type Cents = Quantity<'cents'>
 const sum = (lines: Readonly<Record<string, Quantity>>): Cents => total('cents', lines)
@@ -30,7 +31,10 @@ export function visitLines({ access, choices }: Pick<JobFile, 'access' | 'choice
 export const driveMissing = ({ access }: Pick<JobFile, 'access'>, books: Books): Finding[] => (books.company.travelPerMileCents && access?.driveMi === undefined
   ? [{ code: 'drive-missing', severity: 'warning', path: access ? '/access' : '', on: 'key', says: 'no driveMi under access', why: `${books.company.name} charges each mile driven, and the price holds no travel`, mend: 'write driveMi: and the miles from shop to house, one way' }] : [])
 
-export function price(materials: readonly MaterialLine[], steps: readonly Step[], otherLines: Readonly<Record<string, Cents>>, books: Books) {
+type PricedStep = Pick<Step, 'id' | 'personHours' | 'subcontractCents'>
+
+/** The lines from materials to the price at margin. */
+function built(materials: readonly Pick<MaterialLine, 'product' | 'totalCents'>[], steps: readonly PricedStep[], otherLines: Readonly<Record<string, Cents>>, books: Books) {
   const { company } = books
   const materialsCents = sum(Object.fromEntries(materials.map(m => [m.product.item, m.totalCents])))
   const salesTaxCents = company.salesTax === 'contractor-pays' ? work(pctOf, { cents: materialsCents, pct: company.salesTaxPct }) : none(company.salesTax === 'exempt' ? 'exempt from sales tax' : 'the customer pays sales tax, below the margin')
@@ -44,6 +48,18 @@ export function price(materials: readonly MaterialLine[], steps: readonly Step[]
       : work(pctOf, { cents: sum({ directCents, contingencyCents }), pct: company.overhead.pct })
   const costCents = sum({ directCents, contingencyCents, overheadCents })
   const saleCents = work(sale, { costCents, marginPct: company.marginPct })
+  return { materialsCents, salesTaxCents, laborCents, subcontractCents, otherCents, directCents, contingencyCents, overheadCents, costCents, saleCents }
+}
+
+/** Work priced by itself beside the job, to the dollar: no minimum charge, the rounding step left to the job. */
+export function soldAlone(tasks: readonly Task[], productOf: (item: string) => Product, books: Books): Cents {
+  const steps = merged(tasks), { saleCents } = built(bill(steps, productOf), steps, {}, books)
+  return sum({ saleCents, toTheDollar: work(roundingAdded, { priceCents: saleCents, stepCents: exactly(100, 'cents', 'a dollar') }) })
+}
+
+export function price(materials: readonly MaterialLine[], steps: readonly Step[], otherLines: Readonly<Record<string, Cents>>, books: Books) {
+  const { company } = books
+  const { saleCents, ...lines } = built(materials, steps, otherLines, books), { costCents } = lines
   const minimumAddedCents = steps.length === 0 ? none('no work, no least charge') : work(floorAdded, { priceCents: saleCents, minimumCents: company.minimumCents })
   const roundingCents = work(roundingAdded, { priceCents: sum({ saleCents, minimumAddedCents }), stepCents: company.roundingCents })
   // What is offered; a tax that the customer pays is no part of the margin.
@@ -52,7 +68,7 @@ export function price(materials: readonly MaterialLine[], steps: readonly Step[]
   const totalCents = sum({ saleCents, minimumAddedCents, roundingCents, customerTaxCents })
   const incentivesCents = none('no incentive in the file')
   return {
-    materialsCents, salesTaxCents, laborCents, subcontractCents, otherCents, directCents, contingencyCents, overheadCents, costCents,
+    ...lines,
     marginPct: offeredCents.value > 0 ? work(marginOf, { priceCents: offeredCents, costCents }) : exactly(0, 'pct', 'no price'), markupPct: costCents.value > 0 ? work(markupOf, { priceCents: offeredCents, costCents }) : exactly(0, 'pct', 'no cost'),
     minimumAddedCents, roundingCents, customerTaxCents, totalCents, incentivesCents, netCents: work(netOfIncentives, { totalCents, incentivesCents }),
     depositCents: work(pctOf, { cents: totalCents, pct: company.depositPct }), validDays: company.validDays,

@@ -4,6 +4,8 @@ import type { Books } from '../books/books.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { JobFile } from '../job/job-file.ts'
 import { ductTakeoff, type Duct, type DuctMeasure } from '../scope/ducts.ts'
+import { zoneOf } from '../reference/zones.ts'
+import { atticVents, type Vents } from '../scope/vents.ts'
 import type { Leak } from '../scope/leaks.ts'
 import { exhaustMeasure } from '../scope/exhausts.ts'
 import { appliancesNotListed, applianceMeasure, flueWithoutAppliance, takesRoomAir } from '../scope/appliances.ts'
@@ -11,7 +13,7 @@ import { areaKinds, hazardKinds, openingKinds, type Opening } from '../scope/ind
 import type { AreaMeasure } from '../scope/areas/open-floor.ts'
 import { personHours } from '../calc/arithmetic.ts'
 import { CAUTION, found, part, takes, workOf, type AreaAround, type Found, type Gate, type House, type Kind, type Measure, type OpeningAround } from '../scope/kind.ts'
-import { exactly, given, OutOfRange, work, type Quantity } from '../units/quantity.ts'
+import { exactly, given, OutOfRange, total, work, type Quantity } from '../units/quantity.ts'
 
 export interface AreaTaken { readonly id: string; readonly at: string; readonly measure: AreaMeasure }
 export interface OpeningTaken { readonly found: Found<Opening>; readonly measure: Measure; readonly leak?: Leak }
@@ -21,6 +23,7 @@ export interface Taken {
   readonly openings: readonly OpeningTaken[]
   readonly ducts: readonly DuctTaken[]
   readonly house: readonly Measure[]
+  readonly vents?: Vents
   readonly findings: readonly Finding[]
 }
 
@@ -113,6 +116,10 @@ export function takeoff(job: JobFile, books: Books): Taken {
     ...(job.exhausts ?? []).map((e, i) => exhaustMeasure(found(e, `/exhausts/${i}`, e.id), job.appliances === undefined || job.appliances.some(takesRoomAir), books)),
     ...alarms(job, books),
   ]
+  const vents = atticVents(job.eaves === undefined ? undefined : eaves, job.highVents?.map((v, i) => found(v, `/highVents/${i}`, `high-vent-${i + 1}`)), {
+    areaFt2: total('ft2', Object.fromEntries(areas.map(a => [a.id, a.measure.figures['areaFt2'] as Quantity]))), edition: job.target.code, zone: zoneOf(job.house, job.target.code)?.zone, retarder: areas.every(a => a.measure.retarder),
+  }, books)
+  if (vents) house.push({ figures: {}, tasks: [], gates: vents.gates, findings: vents.findings })
   for (const m of [...areas.map(a => a.measure), ...openings.map(o => o.measure), ...ducts.map(d => d.measure), ...house]) findings.push(...m.findings ?? [])
-  return { areas, openings, ducts, house, findings }
+  return { areas, openings, ducts, house, ...(vents ? { vents } : {}), findings }
 }

@@ -6,6 +6,7 @@ import { dateFault } from '../files/dates.ts'
 import { editions } from '../reference/targets.ts'
 import { countiesNamed, countiesNear, zoneByMap, zoneMaps, zoneOn } from '../reference/zones.ts'
 import { areaKinds, openingKinds } from '../scope/index.ts'
+import { ventFaults } from '../scope/vents.ts'
 import { ductFaults } from '../scope/ducts.ts'
 import { found, type Found } from '../scope/kind.ts'
 import { IN_PER_FT } from '../units/convert.ts'
@@ -163,6 +164,7 @@ export function checks(job: JobFile): Finding[] {
       out.push(...checked.find(k => k.kind === item.kind)?.check?.(found(item, `/${list}/${i}`, 'id' in item ? stem : `${stem}-${n}`)) ?? [])
     }
   }
+  for (const [i, v] of (job.highVents ?? []).entries()) out.push(...ventFaults(found(v, `/highVents/${i}`, `high-vent-${i + 1}`)))
   for (const [i, duct] of (job.ducts ?? []).entries()) out.push(...ductFaults(found(duct, `/ducts/${i}`, duct.id)))
   return out
 }

@@ -5,6 +5,7 @@ import { applianceSchema } from '../scope/appliances.ts'
 import { ductSchema } from '../scope/ducts.ts'
 import { exhaustSchema } from '../scope/exhausts.ts'
 import { eaveSchema } from '../scope/eaves.ts'
+import { highVentSchema } from '../scope/vents.ts'
 import { areaKinds, hazardKinds, openingKinds, type Area, type Hazard, type Opening } from '../scope/index.ts'
 
 const states = 'AL AK AZ AR CA CO CT DE DC FL GA HI ID IL IN IA KS KY LA ME MD MA MI MN MS MO MT NE NV NH NJ NM NY NC ND OH OK OR PA RI SC SD TN TX UT VT VA WA WV WI WY'.split(' ')
@@ -60,6 +61,7 @@ export const jobSchema = f.fields({
   }, 'tests made at the survey, and tests this job asks for')),
   areas: f.list(f.oneOfKinds<Area>(areaKinds.map(k => k.kind), 'a piece of ceiling'), 'one for each piece of ceiling that is framed, filled or reached differently', { min: 1 }),
   eaves: f.optional(f.list(eaveSchema, 'roof edges over the areas; [] = none bears on this ceiling')),
+  highVents: f.optional(f.list(highVentSchema, 'vents near the ridge; [] = none')),
   openings: f.list(f.oneOfKinds<Opening>(openingKinds.map(k => k.kind), 'an opening'), 'openings between house and attic, in the order you walked: far end first'),
   ducts: f.optional(f.list(ductSchema, 'ducts in the attic, alike ones in one entry')),
   clearances: f.optional(f.list(f.fields({

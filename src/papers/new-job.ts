@@ -20,6 +20,7 @@ const HOUSE: Readonly<Record<string, Readonly<Record<string, Value>>>> = {
 /** Examples for keys that the schema shows none for. */
 const EXAMPLES: Readonly<Record<string, Value>> = { fill: { main: 'demo-loose-cellulose' } }
 const HEATER: Value = { id: 'heater', kind: 'water-heater', fuel: 'gas', vent: 'natural-draft', at: 'utility closet' }
+const HIGH: readonly Value[] = [{ kind: 'ridge', lengthFt: 30, netFreeIn2PerFt: 18 }, { kind: 'roof-vent', count: 4, netFreeIn2: 50 }]
 const HOOD: Value = { id: 'hood', kind: 'hood', at: 'kitchen', cfm: 300 }
 const PAPER: Value = { gate: 'combustion-untested', of: 'heater', kind: 'combustion-test', by: 'Invented Testing LLC', on: '2026-03-05', paper: 'letters/heater.pdf' }
 const EAVES: readonly Value[] = ['north', 'south'].map(at => ({ in: 'main', at, lengthFt: 48, ventedBays: 36, goodBaffles: 0 }))
@@ -62,6 +63,7 @@ export function newJob(): string {
     block('tests'),
     section(`Areas: ${at('areas').description!}`, ['areas:', ...areaBlock(area.kind, area.title, node(area.schema), area.sample as unknown as Readonly<Record<string, Value>>)]),
     section(`Eaves: ${at('eaves').description!}`, [...keys(of('eaves'), ''), 'eaves:', ...EAVES.map(e => item(e, of('eaves'), '  ', true))]),
+    section(capital(at('highVents').description!), [...keys(of('highVents'), ''), '# highVents:', ...HIGH.map(v => `  # - ${typed(v, of('highVents'))}`)]),
     section(capital(at('openings').description!), [
       ...keys({ ...everyOpening, properties: Object.fromEntries(SHARED.map(key => [key, everyOpening.properties![key]!])) }, ''),
       'openings:', ...kindLines(openingKinds, SEEN, SHARED)]),

@@ -13,7 +13,7 @@ import { counted, depth, depthCell, figure, NB, phaseWords, plainFigure, rowR, s
 export function terminalEstimate(estimate: EstimateOut, look: Look): string {
   const e = printed(estimate, look.ascii ? text => asciiOnly(printable(text)) : printable)
   const on = sheet(look)
-  for (const section of [head, verdict, gates, stopped, areas, besides, lighter, eaves, sealing, ducts, work, materials, price, leftOut, findings, overrides, assumptions, standing]) section(e, on)
+  for (const section of [head, verdict, gates, stopped, areas, besides, lighter, eaves, sealing, ducts, work, materials, price, offers, leftOut, findings, overrides, assumptions, standing]) section(e, on)
   return on.text()
 }
 
@@ -155,9 +155,11 @@ function areaSentence(a: AreaOut, product: string | undefined): string {
   if (a.stoppedBy.length > 0) return `${size}: nothing is blown in this price, ${a.stoppedBy.map(s => (s === 'declined' ? 'the owner keeps an opening open' : `stopped by ${s}`)).join(', ')}.`
   if (product === undefined) return `${size}: left as it is.`
   const ruler = a.topOfFillInitialIn === undefined ? '' : `, to ${depth(a.topOfFillInitialIn).replace(' ', NB)}${NB}in on the ruler`
-  const really = a.averageR === undefined ? '' : ` ${a.finalR === undefined ? 'The' : `Nominal ${workedR(a.finalR)}; the`} ceiling will average ${workedR(a.averageR)} of ${plainFigure(a.targetR)}${short(a.averageR, a.targetR)}.`
+  const really = a.averageR === undefined ? '' : ` ${a.finalR === undefined ? 'The' : `Nominal ${workedR(a.finalR)}; the`} ceiling will average ${workedR(a.averageR)} of ${plainFigure(a.targetR)}${short(a.averageR, a.targetR)}.${edgeWords(a)}`
   return `${size}: ${product}${ruler}.${really}`
 }
+
+const edgeWords = ({ edgeStrip: s }: AreaOut): string => (s === undefined ? '' : ` At the eaves a strip ${figure(s.widthFt, 1)}${NB}ft wide tapers to ${depth(s.wallDepthIn).replace(' ', NB)}${NB}in at the wall and averages ${workedR(s.averageR)}.`)
 
 /** The difference of the two figures as they are printed. */
 function short(average: number, goal: number): string {
@@ -189,6 +191,8 @@ function eaves(e: EstimateOut, on: Sheet): void {
   if (!e.eaves || e.verdict === 'stop') return
   on.section('eaves')
   on.row({ text: `${counted(e.eaves.bays, 'bay')}, ${e.eaves.ventedBays} vented: ${counted(e.eaves.baffles, 'baffle')}, ${counted(e.eaves.windBlocks, 'wind block')}.` })
+  const v = e.atticVents
+  if (v) on.row({ text: `Vents: ${figure(v.lowIn2)}${NB}in² of net free area at the eaves, ${figure(v.highIn2)} high${v.ratio === undefined ? '' : `: 1/${figure(v.ratio)} of the attic floor`}; ${figure(v.neededIn2)} asked for.` })
   for (const s of e.eaves.sides) on.row({ word: s.area, text: `${s.where}: ${counted(s.bays, 'bay')}, ${s.ventedBays} vented, ${counted(s.baffles, 'baffle')}` })
 }
 
@@ -205,7 +209,7 @@ function sealing(e: EstimateOut, on: Sheet): void {
 }
 
 /** To the tenth of a square inch: a table of parts says no more. */
-const leakWords = (s: EstimateOut['sealing'][number]): string => (s.leakageAreaIn2Before === undefined || s.leakageAreaIn2After === undefined ? '' : `; leaks ${figure(s.leakageAreaIn2Before, 1)}${NB}in²${s.leakageAreaIn2After < s.leakageAreaIn2Before ? `, closed ${figure(s.leakageAreaIn2After, 1)}` : ''}`)
+const leakWords = (s: EstimateOut['sealing'][number]): string => (s.leakageAreaIn2Before === undefined || s.leakageAreaIn2After === undefined ? '' : `; leaks ${figure(s.leakageAreaIn2Before, 1)}${NB}in²${s.leakageAreaIn2After < s.leakageAreaIn2Before ? `, closed ${figure(s.leakageAreaIn2After, 1) === figure(0, 1) ? 'tight' : figure(s.leakageAreaIn2After, 1)}` : ''}`)
 
 function ducts(e: EstimateOut, on: Sheet): void {
   if (e.ducts.length === 0 || e.verdict === 'stop') return
@@ -329,6 +333,12 @@ function price(e: EstimateOut, on: Sheet): void {
 }
 
 const MONEY = 12
+
+function offers(e: EstimateOut, on: Sheet): void {
+  if (e.offers.length === 0 || e.verdict === 'stop') return
+  on.section('on offer, not in the price', '$')
+  for (const o of e.offers) on.row({ text: o.what, right: usd(o.priceCents) })
+}
 
 function leftOut(e: EstimateOut, on: Sheet): void {
   if (e.price.excludes.length === 0) return

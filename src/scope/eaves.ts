@@ -2,8 +2,9 @@
 import * as f from '../fields/index.ts'
 import { capped, personHours } from '../calc/arithmetic.ts'
 import { baffleLength, bafflePieces, bays, baysToFit } from '../calc/fill.ts'
-import { mostStrip, stripArea, stripU, stripWidth } from '../calc/heat.ts'
+import { eaveDepth, mostStrip, stripArea, stripU, stripWidth } from '../calc/heat.ts'
 import { inFeet } from '../calc/seal.ts'
+import { soffitFree } from '../calc/vent.ts'
 import type { Books, ChartRow } from '../books/books.ts'
 import { exactly, given, total, work, type Quantity } from '../units/quantity.ts'
 import { fillOf, type Figures, type Found, type Task } from './kind.ts'
@@ -14,6 +15,8 @@ export const eaveSchema = f.fields({
   lengthFt: f.feet(500, 'length of the roof edge over this area', { examples: [48] }),
   bays: f.optional(f.count(500, 'bays you counted; without it length ÷ spacing', { min: 0 })),
   ventedBays: f.count(500, 'bays that open to a soffit vent', { min: 0, examples: [36] }),
+  openSolidBays: f.optional(f.count(500, 'bays without a vent that open into the soffit: fill would run into it', { min: 0, default: 0 })),
+  netFreeIn2PerFt: f.optional(f.number('in2/ft', { min: 0, max: 100 }, 'net free area of a foot of soffit vent, as marked', { examples: [9] })),
   goodBaffles: f.optional(f.count(500, 'vented bays whose baffle is sound and tall enough', { min: 0, default: 0 })),
 }, 'one roof edge')
 
@@ -58,10 +61,12 @@ export function eaveWork(found: Found<RoofEdge>, eaves: readonly Found<Eave>[], 
     const goodBaffles = eave.q('goodBaffles', books.start('good-baffles', 0, 'each', 'sound baffles where the file names none'))
     const toFit = work(baysToFit, { ventedBays: eave.q('ventedBays'), goodBaffles })
     const n = work(bafflePieces, { bays: toFit, lengthIn: length, pieceIn })
-    sides.push({ id: eave.id, area: id, where: eave.item.at, bays: bayCount, ventedBays: eave.q('ventedBays'), baffles: n })
+    sides.push({ id: eave.id, area: id, where: eave.item.at, bays: bayCount, ventedBays: eave.q('ventedBays'), baffles: n,
+      ...(eave.item.netFreeIn2PerFt === undefined ? {} : { netFreeIn2: work(soffitFree, { lengthFt: eave.q('lengthFt'), perFt: given(eave.item.netFreeIn2PerFt, 'in2/ft', `${eave.at}/netFreeIn2PerFt`) }) }) })
     lengths.push(eave.q('lengthFt'))
     pieces.push(n)
-    blocks.push(toFit)
+    // A solid bay that opens into the soffit gets a stop for the fill, and no baffle.
+    blocks.push(eave.item.openSolidBays ? total('each', { vented: toFit, solid: eave.q('openSolidBays') }) : toFit)
   })
   const baffles = total('each', pieces), windBlocks = total('each', blocks)
   if (x.rowOf && windBlocks.value > 0) {
@@ -81,7 +86,7 @@ export function eaveWork(found: Found<RoofEdge>, eaves: readonly Found<Eave>[], 
   const widthIn = work(stripWidth, { heelIn, gapIn, pitch, fullIn: x.topSettled, wallIn, mostIn })
   if (widthIn.value <= 0) return { tasks, sides, windBlocks }
   return {
-    tasks, sides, windBlocks, widthFt: work(inFeet, { lengthIn: widthIn }),
+    tasks, sides, windBlocks, widthFt: work(inFeet, { lengthIn: widthIn }), wallDepthIn: work(eaveDepth, { heelIn, gapIn, pitch, runIn: wallIn, fullIn: x.topSettled }),
     strip: { areaFt2: work(stripArea, { eaveFt, widthIn, corners }), uAfter: strip(x.topSettled, x.keptIn, x.keptPerInch, x.newPerInch, widthIn),
       uBefore: strip(x.beforeDepth, x.beforeDepth, x.beforePerInch, exactly(0, 'R/in', 'nothing blown yet'), widthIn) },
   }

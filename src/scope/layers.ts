@@ -14,6 +14,7 @@ export const layerSchema = f.fields({
   depthIn: f.list(f.inches(60, 'one probe, ruler to the ceiling plane, away from hatch and eaves', { min: 0 }), 'probes, five or more', { min: 1, max: 100 }),
   condition: f.word(['good', 'fair', 'poor', 'failed'] as const, 'batts: good, fair or poor by their gaps; loose fill: good; failed = counts for nothing'),
   action: f.word(['keep', 'refit', 'move', 'remove'] as const, 'keep as it lies, refit the batts, move aside and lay back, or remove'),
+  facing: f.optional(f.word(['none', 'kraft-down', 'kraft-up', 'poly', 'foil'] as const, 'paper, foil or plastic on it: kraft-down faces the rooms; poly is a plastic sheet on top of this layer', { default: 'none' })),
   labelIn: f.optional(f.inches(24, 'thickness on the batt’s label, where it is squeezed')),
   labelR: f.optional(f.rValue('R on the batt’s label, where it is squeezed')),
 }, 'one layer of existing fill')

@@ -60,4 +60,10 @@ export const unpublished: Readonly<Record<string, string>> = {
   'rectangle': GEOMETRY,
   'framed-gap': GEOMETRY,
   'round-in': GEOMETRY,
+  'soffit-free': ARITHMETIC,
+  'vents-free': ARITHMETIC,
+  'free-needed': 'no published case found, only the rule (IRC R806.2); worked out apart from the program',
+  'vent-ratio': ARITHMETIC,
+  'share-of-needed': ARITHMETIC,
+  'vents-to-add': ARITHMETIC,
 }

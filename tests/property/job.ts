@@ -44,11 +44,12 @@ const layer: fc.Arbitrary<Layer> = fc.oneof({ weight: 30, arbitrary: fc.constant
   depthIn: fc.oneof({ weight: 9, arbitrary: fc.array(quarters(1, 7), { minLength: 1, maxLength: 6 }) }, { weight: 1, arbitrary: fc.constant<number[]>([0, 0, 1, 0, 0]) }),
   condition: fc.oneof({ weight: 6, arbitrary: fc.constantFrom(...conditionsOf(form)) }, { weight: 4, arbitrary: fc.constant('good' as const) }),
   action: form === 'batt' ? one('keep', 'keep', 'refit', 'move', 'remove') : one('keep', 'keep', 'move', 'remove'),
+  facing: form === 'batt' ? sometimes(one('none', 'kraft-down', 'kraft-up', 'poly', 'foil'), 3) : fc.constant(undefined),
   squeezed: form === 'batt' ? sometimes(one(1, 1.1, 1.25), 4) : fc.constant(undefined),
-}).map(({ depthIn, condition, action, squeezed }): Layer => {
+}).map(({ depthIn, condition, action, facing, squeezed }): Layer => {
   const deep = depthIn.reduce((a, b) => a + b, 0) / depthIn.length
   const labelIn = squeezed === undefined || deep < 1 ? undefined : Math.floor(deep * squeezed * 100) / 100
-  return clean({ fill, depthIn, condition, action, labelIn, labelR: labelIn === undefined ? undefined : Math.round(labelIn * rPerIn) })
+  return clean({ fill, depthIn, condition, action, facing, labelIn, labelR: labelIn === undefined ? undefined : Math.round(labelIn * rPerIn) })
 }))
 
 /** What lies on a removed layer is removed or moved too. */
@@ -121,10 +122,10 @@ const exhausts: fc.Arbitrary<Exhaust[] | undefined> = fc.oneof({ weight: 4, arbi
 const tests: fc.Arbitrary<JobFile['tests'] | undefined> = fc.oneof({ weight: 3, arbitrary: fc.constant(undefined) }, { weight: 1, arbitrary: fc.record({ cfm50: sometimes(fc.integer({ min: 500, max: 6000 })), cfm25Total: sometimes(fc.integer({ min: 20, max: 600 })), blowerDoor: sometimes(one('none', 'out', 'in-and-out')), ductTest: sometimes(one('none', 'out', 'in-and-out')) }).map(clean) })
 
 const eavesOf = (areas: readonly Area[]): fc.Arbitrary<Eave[] | undefined> => fc.oneof({ weight: 1, arbitrary: fc.constant(undefined) }, { weight: 2, arbitrary: fc.constant<Eave[]>([]) },
-  { weight: 5, arbitrary: fc.array(fc.record({ n: fc.nat(areas.length - 1), part: fc.integer({ min: 1, max: 4 }), counted: fc.boolean(), vented: fc.integer({ min: 0, max: 4 }), good: sometimes(fc.integer({ min: 0, max: 4 })) }), { minLength: 1, maxLength: 4 })
-    .map(list => list.map(({ n, part, counted, vented, good }): Eave => {
+  { weight: 5, arbitrary: fc.array(fc.record({ n: fc.nat(areas.length - 1), part: fc.integer({ min: 1, max: 4 }), counted: fc.boolean(), vented: fc.integer({ min: 0, max: 4 }), good: sometimes(fc.integer({ min: 0, max: 4 })), openSolidBays: sometimes(fc.nat(5), 4), netFreeIn2PerFt: sometimes(one(0, 5, 9, 20), 2) }), { minLength: 1, maxLength: 4 })
+    .map(list => list.map(({ n, part, counted, vented, good, openSolidBays, netFreeIn2PerFt }): Eave => {
       const area = areas[n]!, lengthFt = Math.max(1, Math.floor(area.rectanglesFt[0]![0] * part / 4)), bays = Math.floor(lengthFt * 12 / area.joists.spacingIn), ventedBays = Math.floor(bays * vented / 4)
-      return clean({ in: area.id, at: 'north', lengthFt, bays: counted ? bays : undefined, ventedBays, goodBaffles: good === undefined ? undefined : Math.floor(ventedBays * good / 4) })
+      return clean({ in: area.id, at: 'north', lengthFt, bays: counted ? bays : undefined, ventedBays, goodBaffles: good === undefined ? undefined : Math.floor(ventedBays * good / 4), openSolidBays, netFreeIn2PerFt })
     })) })
 
 type Duct = NonNullable<JobFile['ducts']>[number]
@@ -139,6 +140,10 @@ const duct = (areas: readonly string[]): fc.Arbitrary<Duct> => fc.record({
 }))
 const ductsOf = (areas: readonly string[]): fc.Arbitrary<Duct[] | undefined> => fc.oneof({ weight: 2, arbitrary: fc.constant(undefined) }, { weight: 1, arbitrary: fc.array(duct(areas), { minLength: 1, maxLength: 3 }).map(list => list.map((d, i) => ({ ...d, id: `duct-${i + 1}` }))) })
 
+type HighVent = NonNullable<JobFile['highVents']>[number]
+const highVents: fc.Arbitrary<HighVent[] | undefined> = fc.oneof({ weight: 1, arbitrary: fc.constant(undefined) }, { weight: 1, arbitrary: fc.array(fc.record({ kind: one('ridge', 'gable', 'roof-vent', 'turbine', 'powered'), size: one(10, 30), count: fc.integer({ min: 1, max: 6 }) })
+  .map(({ kind, size, count }): HighVent => (kind === 'ridge' ? { kind, lengthFt: size, netFreeIn2PerFt: 18 } : { kind, count, netFreeIn2: size * 4 })), { maxLength: 3 }) })
+
 const products = demoPrices.blown.map(p => p.item)
 
 export const jobOf = (data: JobFile): Job => ({ data, file: 'generated', places: nowhere, about: [], findings: [] })
@@ -147,15 +152,15 @@ export const jobOf = (data: JobFile): Job => ({ data, file: 'generated', places:
 const NAMES = ['main', 'wing', 'main-2', 'house', 'main-1'] as const
 
 const bare: fc.Arbitrary<JobFile> = fc.shuffledSubarray([...NAMES], { minLength: 1, maxLength: 3 }).chain(names => fc.tuple(...names.map(areaOf))).chain(areas => fc.record({
-  areas: fc.constant(areas as Area[]), openings: fc.array(opening(areas.map(a => a.id)), { maxLength: 7 }), eaves: eavesOf(areas), appliances, ducts: ductsOf(areas.map(a => a.id)), exhausts, tests, coAlarmsMissing: sometimes(fc.integer({ min: 0, max: 2 }), 5),
+  areas: fc.constant(areas as Area[]), openings: fc.array(opening(areas.map(a => a.id)), { maxLength: 7 }), eaves: eavesOf(areas), highVents, appliances, ducts: ductsOf(areas.map(a => a.id)), exhausts, tests, coAlarmsMissing: sometimes(fc.integer({ min: 0, max: 2 }), 5),
   hazards: hazardsOf(areas.map(a => a.id)), silent: fc.oneof({ weight: 3, arbitrary: fc.constant<Hazard['kind'][]>([]) }, { weight: 2, arbitrary: fc.subarray<Hazard['kind']>(hazardKinds.map(k => k.kind as Hazard['kind'])) }),
   yearBuilt: one(undefined, 1921, 1962, 1990, 1991, 2004), zone: fc.constantFrom(...zones), goal: fc.oneof(fc.constantFrom(...editions), fc.integer({ min: 13, max: 61 })),
   fill: fc.tuple(...areas.map(() => sometimes(fc.constantFrom(...products)))), marginPct: sometimes(fc.integer({ min: 0, max: 60 }), 5),
-})).map(({ areas, openings, eaves, appliances, ducts, exhausts, tests, coAlarmsMissing, hazards, silent, yearBuilt, zone, goal, fill, marginPct }): JobFile => ({
+})).map(({ areas, openings, eaves, highVents, appliances, ducts, exhausts, tests, coAlarmsMissing, hazards, silent, yearBuilt, zone, goal, fill, marginPct }): JobFile => ({
   format: 'lidwork-job/1', job: { id: 'generated', title: 'A generated house', surveyedOn: '2026-03-01', surveyedBy: 'Ada Invented', status: 'draft' },
   house: clean({ state: 'WI', climateZone: zone, yearBuilt, coAlarmsMissing }), target: typeof goal === 'number' ? { rValue: goal } : { code: goal },
   notFound: hazardKinds.map(k => k.kind as Hazard['kind']).filter(k => !silent.includes(k) && !hazards.some(h => h.kind === k) && !areas.some(a => a.existing.some(l => l.fill === k as string))), hazards: hazards.map(h => (h.kind === 'suspect-duct-wrap' && ducts?.[0] && h.in !== undefined ? { ...h, of: ducts[0].id } : h)),
-  areas, openings, choices: clean({ fill: Object.fromEntries(areas.flatMap((a, i) => (fill[i] === undefined ? [] : [[a.id, fill[i]]]))), marginPct }), ...clean({ eaves, appliances, ducts, exhausts, tests }),
+  areas, openings, choices: clean({ fill: Object.fromEntries(areas.flatMap((a, i) => (fill[i] === undefined ? [] : [[a.id, fill[i]]]))), marginPct }), ...clean({ eaves, highVents, appliances, ducts, exhausts, tests }),
 }))
 
 const demo = shelf(demoPrices, demoCompany)

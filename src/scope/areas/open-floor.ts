@@ -1,7 +1,7 @@
 import * as f from '../../fields/index.ts'
 import { accessFactor, netOf, product, thousandsOf, wholePacks } from '../../calc/arithmetic.ts'
 import { bags, ceilingLoad, exposedJoist, joistShare, markers, topOfFill } from '../../calc/fill.ts'
-import { finalR, needR, shortR } from '../../calc/heat.ts'
+import { averageR, finalR, needR, shortR } from '../../calc/heat.ts'
 import { lineCents } from '../../calc/price.ts'
 import type { BlownProduct, Books, ChartAnswer, ChartRow } from '../../books/books.ts'
 import type { Finding } from '../../findings/finding.ts'
@@ -14,6 +14,7 @@ import { blowTasks } from '../blow.ts'
 import { ceilingLimit, loadGates } from '../ceiling-load.ts'
 import { eaveWork, type Eave } from '../eaves.ts'
 import { fabricOf } from '../fabric.ts'
+import { facingWork } from '../facings.ts'
 import { vermiculiteGate } from '../hazards/vermiculite.ts'
 import type { Figures, Found, Gate, Measure, Task } from '../kind.ts'
 import { layerSchema, named, readLayers } from '../layers.ts'
@@ -94,6 +95,8 @@ export interface AreaMeasure extends Measure {
   readonly fabric: { readonly netAreaFt2: Quantity<'ft2'>; readonly base: Quantity<'R'>; readonly uFieldBefore: Quantity<'U'>; readonly uFieldAfter: Quantity<'U'>
     readonly strip?: { readonly areaFt2: Quantity<'ft2'>; readonly uBefore: Quantity<'U'>; readonly uAfter: Quantity<'U'> } }
   readonly eaves: readonly Figures[]
+  /** The lowest layer that stays has its paper or foil toward the rooms. */
+  readonly retarder: boolean
   readonly windBlocks: Quantity<'each'>
   /** What the chart said, with the rows beside it. */
   readonly chart?: { readonly product: BlownProduct; readonly answer: ChartAnswer; bagsFor(row: ChartRow): Quantity<'bag'>; loadFor(row: ChartRow): Quantity<'lb/ft2'> }
@@ -102,7 +105,7 @@ export interface AreaMeasure extends Measure {
 }
 
 const FILL_FIGURES = ['product', 'chartR', 'interpolated', 'settledDepthIn', 'initialDepthIn', 'topOfFillInitialIn', 'topOfFillSettledIn', 'bags', 'addedWeightPsf',
-  'ceilingLoadPsf', 'finalR', 'averageR', 'uAfter', 'edgeStripFt', 'markers', 'neighborRows', 'lighter'] as const
+  'ceilingLoadPsf', 'finalR', 'averageR', 'uAfter', 'edgeStripFt', 'edgeStrip', 'markers', 'neighborRows', 'lighter'] as const
 
 export function takeoff(found: Found<OpenFloor>, books: Books, around: OpenFloorAround): AreaMeasure {
   const { item, at, q } = found
@@ -174,6 +177,11 @@ export function takeoff(found: Found<OpenFloor>, books: Books, around: OpenFloor
 
   if (chosen && bagCount) tasks.push(...blowTasks({ id, chosen, bagCount, netAreaFt2, thousands, topInitial, headroom, access }, books))
 
+  const faced = facingWork({ id, layers, blown: rowOf !== undefined, thousands, access }, books)
+  tasks.push(...faced.tasks)
+  gates.push(...faced.gates)
+  findings.push(...faced.findings)
+
   const load = rowOf && loadFor(rowOf)
   if (load) {
     const over = loadGates(found, load, limit, books)
@@ -194,14 +202,14 @@ export function takeoff(found: Found<OpenFloor>, books: Books, around: OpenFloor
         topOfFillInitialIn: topInitial, topOfFillSettledIn: topSettled, bags: bagCount, addedWeightPsf: rowOf.weightPsf, ceilingLoadPsf: load } : {}),
       ...(limit ? { ceilingLimitPsf: limit } : {}),
       finalR: rowOf ? work(finalR, { existingR, chartR: rowOf.r }) : existingR,
-      ...(eaves.widthFt ? { edgeStripFt: eaves.widthFt } : {}),
+      ...(eaves.widthFt && eaves.strip && eaves.wallDepthIn ? { edgeStripFt: eaves.widthFt, edgeStrip: { widthFt: eaves.widthFt, areaFt2: eaves.strip.areaFt2, wallDepthIn: eaves.wallDepthIn, averageR: work(averageR, { u: eaves.strip.uAfter, base }) } } : {}),
       ...(rowOf ? { markers: work(markers, { areaFt2: netAreaFt2 }) } : {}),
       ...(neighborRows.length > 0 ? { neighborRows } : {}),
     },
     tasks, gates, findings, assumes, unknowns, ...(oldFillDone.otherCents ? { otherCents: oldFillDone.otherCents } : {}),
     topOfFillInitialIn: topInitial, access, need, filled: rowOf !== undefined,
     fabric: { netAreaFt2, base, uFieldBefore, uFieldAfter, ...(eaves.strip ? { strip: eaves.strip } : {}) },
-    eaves: eaves.sides, windBlocks: eaves.windBlocks, fillFigures: FILL_FIGURES,
+    retarder: kept[0]?.item.facing === 'kraft-down' || kept[0]?.item.facing === 'foil', eaves: eaves.sides, windBlocks: eaves.windBlocks, fillFigures: FILL_FIGURES,
     ...(answer && chosen ? { chart: { product: chosen, answer, bagsFor, loadFor } } : {}),
   }
 }
