@@ -53,5 +53,9 @@ export const thousandsOf = formula({ id: 'thousands', says: 'area ÷ 1,000', sou
 export const over = formula({ id: 'over', says: 'amount − what is free, not below 0', source: 'arithmetic',
   args: { amount: ['any', 0, LOTS], free: ['any', 0, LOTS] }, gives: 'in', fn: x => Math.max(0, x.amount - x.free) })
 
+/** Beyond what the rate of setting a machine covers. */
+export const hoseSteps = formula({ id: 'hose-steps', says: '(hose − what the rate covers) ÷ 50, up, not below 0, + stories − 1, up', source: 'judgment: each 50 ft of hose or story more',
+  args: { hoseFt: ['ft', 0, 1000], freeFt: ['ft', 0, 1000], stepFt: ['ft', 1, 1000], stories: ['each', 1, 5] }, gives: 'each', fn: x => Math.max(0, Math.ceil((x.hoseFt - x.freeFt) / x.stepFt - 1e-9)) + Math.ceil(x.stories - 1 - 1e-9) })
+
 export const capped = formula({ id: 'capped', says: 'factor, at most the cap', source: 'judgment: starting access factors of the company file',
   args: { factor: ['factor', 1, 3], most: ['factor', 1, 3] }, gives: 'factor', fn: x => Math.min(x.factor, x.most) })

@@ -29,6 +29,9 @@ export interface Estimate {
   /** The plan as it stands, for those who ask what closes and what buries. */
   readonly steps: readonly Step[]
   readonly standing: Standing
+  readonly books: Books
+  /** The highest blown top of the house, for what is built up to it. */
+  readonly topOfFillInitialIn: Quantity<'in'>
 }
 
 export function estimate(job: Job, books: Books, again = true): Estimate {
@@ -50,7 +53,7 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
   const noFan = gates.gates.some(g => g.open && g.state === 'stop' && (g.code === 'vermiculite' || g.code === 'suspect-duct-wrap'))
   const listed = !gates.gates.some(g => g.open && g.clearedByTask === 'look-appliances')
   const scope = needed.filter(t => !opensHold(t))
-  const all = scope.length === 0 ? [] : [...needed, ...visitTasks({ appliances, untested, listed, scope, tests: { blowerDoor: data.tests?.blowerDoor ?? 'none', ductTest: data.tests?.ductTest ?? 'none' }, noFan }, books)]
+  const all = scope.length === 0 ? [] : [...needed, ...visitTasks({ appliances, untested, listed, scope, tests: { blowerDoor: data.tests?.blowerDoor ?? 'none', ductTest: data.tests?.ductTest ?? 'none' }, noFan, access: data.access ?? {}, ...(data.house.stories === undefined ? {} : { stories: data.house.stories }) }, books)]
   const left = standing(all, gates.gates, declined)
   const verdict = verdictOf(gates.gates, left, measures.flatMap(m => m.unknowns ?? []))
   const stands = verdict === 'stop' ? nothingStands(left, gates.gates) : left
@@ -98,7 +101,8 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
     price: { ...prices, excludes },
     overrides: data.choices?.marginPct === undefined ? [] : [{ path: '/choices/marginPct', value: data.choices.marginPct, insteadOf: books.companyMarginPct }],
   }
-  const made: Estimate = { out, findings, assumed: assumptions(out, [...measures.flatMap(m => m.assumes ?? [])]), steps, standing: stands }
+  const tops = taken.areas.map(a => a.measure.topOfFillInitialIn).sort((a, b) => b.value - a.value)
+  const made: Estimate = { out, findings, assumed: assumptions(out, [...measures.flatMap(m => m.assumes ?? [])]), steps, standing: stands, books, topOfFillInitialIn: tops[0] ?? exactly(0, 'in', 'no area') }
   return again ? withLighter(made, job, books, taken, gates.gates) : made
 }
 

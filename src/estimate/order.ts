@@ -37,6 +37,7 @@ export const edgeRows: readonly EdgeRow[] = [
   { earlier: 'clearing', later: 'swap', why: 'an airtight light tightens the house: what burns fuel is tested first', source: 'Alaska program combustion rules; SWS 2.0100 series (from memory, medium)' },
   { earlier: 'swap', later: 'set-up', why: 'other trades are done before the crew comes', source: PRACTICE },
   { earlier: 'clearing', later: 'set-up', why: 'nothing is scheduled before its clearing step', source: 'Alaska program combustion rules; SWS 2.0100 series (from memory, medium)' },
+  { earlier: 'set-up', later: 'storage', why: 'floors are protected before anything is carried', source: PRACTICE },
   { earlier: 'hot-seal', later: 'small-hole', why: 'hot and big holes before small ones', source: 'DOE air-sealing guidance: large leaks first' },
   { earlier: 'big-hole', later: 'small-hole', why: 'hot and big holes before small ones', source: 'DOE air-sealing guidance: large leaks first' },
   { earlier: 'roof-cut', later: 'fan-duct', why: 'the cap is in the roof before the duct is joined to it', source: PRACTICE },

@@ -40,6 +40,7 @@ export interface DuctOut {
   materials: { item: string; quantity: number; unit: string }[]
   personHours: number; tasks: string[]
 }
+export interface UnitPriceOut { id: string; what: string; unit: string; priceCents: number }
 export interface TaskOut {
   step: number; id: string; title: string; phase: Phase; areas: string[]; after: string[]; because: { task: string; why: string }[]
   role: Role; personHours: number; cautions: string[]; proof: string; clears: string[]
@@ -82,6 +83,8 @@ export interface EstimateOut {
   materials: MaterialOut[]
   labor: { personHours: number; wageCents: number; byPhase: Partial<Record<Phase, number>>; crewSize: number; days: number }
   price: PriceOut
+  /** Only where it is asked for. */
+  unitPrices?: UnitPriceOut[]
   findings: FindingOut[]
   overrides: { path: string; value: number | string; insteadOf: number | string }[]
   assumptions: AssumptionOut[]

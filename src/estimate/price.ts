@@ -52,8 +52,9 @@ function built(materials: readonly Pick<MaterialLine, 'product' | 'totalCents'>[
 }
 
 /** Work priced by itself beside the job, to the dollar: no minimum charge, the rounding step left to the job. */
-export function soldAlone(tasks: readonly Task[], productOf: (item: string) => Product, books: Books): Cents {
+export function soldAlone(tasks: readonly Task[], productOf: (item: string) => Product, books: Books, toDollar = true): Cents {
   const steps = merged(tasks), { saleCents } = built(bill(steps, productOf), steps, {}, books)
+  if (!toDollar) return saleCents
   return sum({ saleCents, toTheDollar: work(roundingAdded, { priceCents: saleCents, stepCents: exactly(100, 'cents', 'a dollar') }) })
 }
 

@@ -37,9 +37,9 @@ function guarded<M>(at: string, findings: Finding[], take: () => M): M | undefin
   }
 }
 
-/** The largest hatch, its shorter side first: through it all work passes. */
+/** The largest way in, hatch, stair or door, its shorter side first: through it all work passes. */
 function largestHatch(job: JobFile): readonly [Quantity, Quantity] | undefined {
-  const hatches = job.openings.flatMap((o, i) => (o.kind === 'hatch' ? [{ size: o.sizeIn, at: `/openings/${i}` }] : []))
+  const hatches = job.openings.flatMap((o, i) => (o.kind === 'hatch' || o.kind === 'pull-down-stair' || o.kind === 'attic-door' ? [{ size: o.sizeIn, at: `/openings/${i}` }] : []))
   const best = hatches.sort((a, b) => b.size[0] * b.size[1] - a.size[0] * a.size[1] || Math.min(...b.size) - Math.min(...a.size))[0]
   if (!best) return undefined
   const short = best.size[0] <= best.size[1] ? 0 : 1
@@ -86,6 +86,7 @@ export function takeoff(job: JobFile, books: Books): Taken {
   })
   const around = new Map<string, AreaAround>(areas.map(a => [a.id, { id: a.id, topOfFillInitialIn: a.measure.topOfFillInitialIn, access: a.measure.access, filled: a.measure.filled }]))
 
+  const zone = zoneOf(job.house, job.target.code)?.zone
   const numbers = new Map<string, number>()
   const openings = job.openings.flatMap((item, i): OpeningTaken[] => {
     const at = `/openings/${i}`, key = `${item.kind}-${item.in}`, n = (numbers.get(key) ?? 0) + 1
@@ -94,7 +95,7 @@ export function takeoff(job: JobFile, books: Books): Taken {
     if (!area) return [] // its area already has its finding
     const it = found(item, at, `${key}-${n}`) as Found<Opening>
     const kind = openingKinds.find(k => k.kind === item.kind)! as unknown as Kind<never, OpeningAround>
-    const measure = guarded(at, findings, () => kind.takeoff(it as never, books, { area }))
+    const measure = guarded(at, findings, () => kind.takeoff(it as never, books, { area, house: zone === undefined ? {} : { climateZone: zone } }))
     if (!measure) return []
     const leak = kind.leak && guarded(at, findings, () => kind.leak!(it as never, books))
     // Kept open by the owner: no fill comes near it, so it shuts nothing else.
@@ -117,7 +118,7 @@ export function takeoff(job: JobFile, books: Books): Taken {
     ...alarms(job, books),
   ]
   const vents = atticVents(job.eaves === undefined ? undefined : eaves, job.highVents?.map((v, i) => found(v, `/highVents/${i}`, `high-vent-${i + 1}`)), {
-    areaFt2: total('ft2', Object.fromEntries(areas.map(a => [a.id, a.measure.figures['areaFt2'] as Quantity]))), edition: job.target.code, zone: zoneOf(job.house, job.target.code)?.zone, retarder: areas.every(a => a.measure.retarder),
+    areaFt2: total('ft2', Object.fromEntries(areas.map(a => [a.id, a.measure.figures['areaFt2'] as Quantity]))), edition: job.target.code, zone, retarder: areas.every(a => a.measure.retarder),
   }, books)
   if (vents) house.push({ figures: {}, tasks: [], gates: vents.gates, findings: vents.findings })
   for (const m of [...areas.map(a => a.measure), ...openings.map(o => o.measure), ...ducts.map(d => d.measure), ...house]) findings.push(...m.findings ?? [])

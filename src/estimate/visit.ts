@@ -1,6 +1,6 @@
 // The tasks of the visit: one row each. All touch the house.
-import { exactly, work, type Quantity } from '../units/quantity.ts'
-import { personHours } from '../calc/arithmetic.ts'
+import { exactly, given, total, work, type Quantity } from '../units/quantity.ts'
+import { hoseSteps, personHours } from '../calc/arithmetic.ts'
 import { testHours } from '../calc/price.ts'
 import type { Books } from '../books/books.ts'
 import { applianceName, drafts, type Appliance } from '../scope/appliances.ts'
@@ -22,10 +22,12 @@ export interface VisitAround {
   readonly tests: { readonly blowerDoor: 'none' | 'out' | 'in-and-out'; readonly ductTest: 'none' | 'out' | 'in-and-out' }
   /** Dust that no fan may stir is there: nothing is tested with one. */
   readonly noFan: boolean
+  readonly access: { readonly hoseFt?: number; readonly storageFt2?: number }
+  readonly stories?: number
 }
 
 /** Hours of set-up and clean-up follow from the days, and are put in when these are known. */
-export function visitTasks({ appliances, untested, listed, scope, tests, noFan }: VisitAround, books: Books): Task[] {
+export function visitTasks({ appliances, untested, listed, scope, tests, noFan, access, stories }: VisitAround, books: Books): Task[] {
   if (scope.length === 0) return []
   const plain = exactly(1, 'factor', 'no access factor on this work')
   const once = (rate: Quantity<'h/unit'>) => work(personHours, { amount: exactly(1, 'each', 'once'), rate, access: plain })
@@ -36,6 +38,8 @@ export function visitTasks({ appliances, untested, listed, scope, tests, noFan }
   const filled = [...new Set(scope.filter(t => t.work === 'blow').flatMap(t => t.buries ?? []))]
   const kit = books.product('protection-kit').item
   const has = (...of: readonly Phase[]): boolean => scope.some(t => of.includes(t.phase))
+  const more = work(hoseSteps, { hoseFt: access.hoseFt === undefined ? exactly(0, 'ft', 'no hose length in the file') : given(access.hoseFt, 'ft', '/access/hoseFt'), freeFt: exactly(100, 'ft', 'hose that the rate covers'), stepFt: exactly(50, 'ft', 'a length of hose'), stories: stories === undefined ? exactly(1, 'each', 'no stories in the file') : given(stories, 'each', '/house/stories') })
+  const machine = more.value === 0 ? once(books.rate('machine-set', 1.5, 'job')) : total('h', { set: once(books.rate('machine-set', 1.5, 'job')), more: work(personHours, { amount: more, rate: books.rate('machine-more', 0.25, '50 ft of hose or story more'), access: plain }) })
   const door = noFan ? 'none' : tests.blowerDoor, ducts = noFan || !has('ducts') ? 'none' : tests.ductTest
   const rows: (Omit<Task, 'touches'> | false)[] = [
     door === 'in-and-out' && has(...LEAKS_AND_COVER) && { id: 'blower-door-in', title: 'Blower door before the work: CFM50, attic against house', phase: 'clear', work: 'test-in', serves: workOf(...LEAKS_AND_COVER), role: 'tester', ownVisit: true,
@@ -48,6 +52,8 @@ export function visitTasks({ appliances, untested, listed, scope, tests, noFan }
       personHours: once(books.rate('look-at-hazard', 0.25, 'each')), needs: [], cautions: [CO], proof: 'list with photos' },
     has(...HANDS) && { id: 'set-up', title: 'Arrive, walk round, protect, light, heating and cooling off', phase: 'clear', work: 'set-up', serves: workOf(...HANDS), role: 'lead', personHours: later, needs: [{ item: kit, quantity: exactly(0, 'person-day', 'follows from the days') }],
       cautions: ['Falls through the ceiling: step on framing only.', 'Heat: water, breaks, a partner.', 'Dust: respirator.', 'Power: find and mark live wiring; lights and cords on a protected circuit.'], proof: 'photos of the rooms before' },
+    (access.storageFt2 ?? 0) > 0 && has(...HANDS) && { id: 'move-storage', title: 'Move stored things out of the way and back', phase: 'clear', work: 'storage', serves: workOf(...HANDS), role: 'helper',
+      personHours: work(personHours, { amount: given(access.storageFt2!, 'ft2', '/access/storageFt2'), rate: books.rate('move-storage', 0.006, 'ft2'), access: plain }), needs: [], cautions: ['Lift with two.', 'Step on framing only.'], proof: 'photo before and after' },
     has(...LEAKS_AND_COVER) && { id: 'look', phase: 'check', work: 'look', serves: workOf(...LEAKS_AND_COVER), role: 'lead', needs: [],
       ...(door === 'none' ? { title: 'Last look before cover: smoke pencil and flashlight, a photo of each opening', personHours: once(books.rate('look', 0.75, 'job')), cautions: ['Step on framing only.'], proof: 'photo of each opening' }
         : { title: 'Last look before cover: blower door on, smoke pencil and flashlight, a photo of each opening', personHours: once(books.rate('look-blower-door', 1.5, 'job')), cautions: [FAN, 'Step on framing only.'], proof: 'CFM50, photo of each opening' }) },
@@ -56,7 +62,7 @@ export function visitTasks({ appliances, untested, listed, scope, tests, noFan }
     fired.length > 0 && has(...LEAKS_AND_COVER) && { id: 'test-combustion-interim', title: `Test ${names(fired)} again: the house was tightened`, phase: 'check', work: 'test', serves: workOf(...LEAKS_AND_COVER), role: 'tester',
       personHours: test(fired), needs: [], cautions: [CO, 'Never leave the house overnight on a failed test: appliance off.'], proof: 'test form' },
     filled.length > 0 && { id: 'set-machine', title: 'Set the machine, lay the hose, check bags and gate against the chart', phase: 'insulate', work: 'machine', serves: fillOf(...filled), role: 'hose',
-      personHours: once(books.rate('machine-set', 1.5, 'job')), needs: [], cautions: ['Engine outdoors: exhaust.', 'Hose and cord trips.', 'Hands out of the hopper while it runs.'], proof: 'setting card' },
+      personHours: machine, needs: [], cautions: ['Engine outdoors: exhaust.', 'Hose and cord trips.', 'Hands out of the hopper while it runs.'], proof: 'setting card' },
     has(...HANDS) && { id: 'clean-up', title: 'Close up each day, clean, load, haul away', phase: 'close', work: 'clean-up', serves: workOf(...HANDS), role: 'helper', personHours: later, needs: [],
       cautions: ['Leave no opening uncovered overnight.'], proof: 'photos of the rooms after' },
     door !== 'none' && has(...LEAKS_AND_COVER) && { id: 'blower-door-out', title: 'Blower door after the work: CFM50, attic against house', phase: 'prove', work: 'prove', serves: workOf(...LEAKS_AND_COVER), role: 'tester',

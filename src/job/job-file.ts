@@ -43,6 +43,7 @@ export const jobSchema = f.fields({
   access: f.optional(f.fields({
     hoseFt: f.optional(f.feet(500, 'truck to the far end', { examples: ['~90'] })),
     walkToHatchFt: f.optional(f.feet(500, 'door to hatch')),
+    storageFt2: f.optional(f.number('ft2', { min: 0, max: 5000 }, 'attic floor under stored things that the crew moves', { examples: [80] })),
     driveMi: f.optional(f.number('mi', { min: 0, max: 1000 }, 'shop to house, one way', { examples: [18] })),
   }, 'way in')),
   notFound: f.list(f.word(hazardKinds.map(k => k.kind), 'a hazard'), 'hazards you looked for and did not find'),

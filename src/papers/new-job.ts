@@ -2,6 +2,7 @@
 import type { TSchema } from '../fields/index.ts'
 import { jobSchema, JOB_FORMAT } from '../job/job-file.ts'
 import { areaKinds, hazardKinds, openingKinds } from '../scope/index.ts'
+import { duct } from '../scope/ducts.ts'
 import { beside, BESIDE, capital, head, item, keys, mapping, meaning, node, section, typed, wrapped, type Node, type Value } from './commented.ts'
 
 /** The name under which a job file finds its schema: beside it. */
@@ -26,7 +27,7 @@ const PAPER: Value = { gate: 'combustion-untested', of: 'heater', kind: 'combust
 const EAVES: readonly Value[] = ['north', 'south'].map(at => ({ in: 'main', at, lengthFt: 48, ventedBays: 36, goodBaffles: 0 }))
 const DUCTS: readonly Value[] = [
   { id: 'trunk', in: 'main', use: 'supply', lies: 'hung', material: 'metal', shape: 'rectangular', sizeIn: [14, 8], lengthFt: 24, joints: 7, gapIn: 0.25, insulationR: 0 },
-  { id: 'branches', in: 'main', use: 'supply', lies: 'floor', material: 'metal', shape: 'round', diameterIn: 6, lengthFt: 11, count: 6, fittings: { elbows: 1, takeoffs: 1, boots: 1 }, gapIn: 0.25, insulationR: 3 },
+  duct.sample as unknown as Value,
 ]
 /** Openings that stand in the file; the other kinds stand beside them as comments. */
 const SEEN = ['top-plate', 'recessed-light', 'dropped-soffit', 'hatch']

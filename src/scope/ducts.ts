@@ -40,6 +40,9 @@ export const ductSchema = f.fields({
 }, 'ducts that are alike')
 export type Duct = f.Static<typeof ductSchema>
 
+/** A valid item. */
+export const duct: { readonly sample: Duct } = { sample: { id: 'branches', in: 'main', use: 'supply', lies: 'floor', material: 'metal', shape: 'round', diameterIn: 6, lengthFt: 11, count: 6, fittings: { elbows: 1, takeoffs: 1, boots: 1 }, gapIn: 0.25, insulationR: 3 } }
+
 /** Only what is surely wrong. */
 export function ductFaults({ item, at }: Found<Duct>): Finding[] {
   const out: Finding[] = []

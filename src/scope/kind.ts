@@ -17,7 +17,7 @@ export const roles = ['lead', 'crew', 'hose', 'helper', 'tester', 'electrician',
 export type Role = (typeof roles)[number]
 
 /** The kinds of work between which an order inside a phase is stated (estimate/order.ts). */
-export const works = ['hazard-look', 'clearing', 'swap', 'test-in', 'set-up', 'old-fill', 'hot-seal', 'big-hole', 'small-hole', 'light', 'hatch', 'look', 'test', 'baffle', 'dam', 'marker',
+export const works = ['hazard-look', 'clearing', 'swap', 'test-in', 'set-up', 'storage', 'old-fill', 'hot-seal', 'big-hole', 'small-hole', 'light', 'hatch', 'look', 'test', 'baffle', 'dam', 'marker',
   'duct-fix', 'duct-seal', 'wrap', 'lay-back', 'machine', 'blow', 'level', 'shut', 'clean-up', 'prove', 'roof-cut', 'fan-duct'] as const
 export type Work = (typeof works)[number]
 
@@ -162,7 +162,7 @@ export interface AreaAround {
   readonly filled: boolean
 }
 
-export interface OpeningAround { readonly area: AreaAround }
+export interface OpeningAround { readonly area: AreaAround; readonly house: { readonly climateZone?: string } }
 
 export interface Kind<S extends TObject = TObject, Around = unknown> {
   readonly kind: string

@@ -66,4 +66,5 @@ export const unpublished: Readonly<Record<string, string>> = {
   'vent-ratio': ARITHMETIC,
   'share-of-needed': ARITHMETIC,
   'vents-to-add': ARITHMETIC,
+  'hose-steps': ARITHMETIC,
 }

@@ -36,3 +36,13 @@ test.each(['yes', 'unknown'] as const)('heater %s: noncombustible sealant, 3 in 
   expect(cautions(m)).toMatch(/no foam/)
   expect(m.unknowns).toHaveLength(heater === 'unknown' ? 1 : 0)
 })
+
+// 4 in round: 12.566 in; + 17 = 29.566 in; ÷ 12 · 9 ft = 22.175 ft² of wrap; skin 9.425 ft² · 0.06 = 0.5655 h.
+test('a bath fan that ends outdoors through a bare duct: sealed and wrapped; from R-8 on, or not looked at, left alone', () => {
+  const fan = { kind: 'exhaust-fan', in: 'main', serves: 'bath', endsAt: 'outdoors', ductIn: 4, lengthFt: 9, heater: 'no', insulationR: 0, at: 'bath' } as const
+  const m = take(fan)
+  expect(needs(m)['wrap-fan-duct-main-1']).toEqual({ 'duct-wrap-3in': expect.closeTo(22.175, 3), 'foil-tape-ul181': 9 })
+  expect(hours(m)['wrap-fan-duct-main-1']).toBeCloseTo(0.5655, 4)
+  const { insulationR: _, ...silent } = fan
+  for (const other of [{ ...fan, insulationR: 8 }, silent, { ...fan, serves: 'kitchen' as const }]) expect(take(other).tasks.filter(t => t.phase === 'wrap')).toEqual([])
+})

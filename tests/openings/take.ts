@@ -7,10 +7,10 @@ import { exactly } from '../../src/units/quantity.ts'
 
 export const books = shelf(demoPrices, demoCompany).for({ rValue: 49 })
 
-export function take(item: Opening, filled = true): Measure {
+export function take(item: Opening, filled = true, house: { readonly climateZone?: string } = { climateZone: '5' }): Measure {
   const kind = openingKinds.find(k => k.kind === item.kind)!
   return kind.takeoff(found(item, '/openings/0', `${item.kind}-main-1`) as never, books, {
-    area: { id: 'main', topOfFillInitialIn: exactly(16, 'in', 'blown top of these tests'), access: exactly(1, 'factor', 'no access factor'), filled } })
+    area: { id: 'main', topOfFillInitialIn: exactly(16, 'in', 'blown top of these tests'), access: exactly(1, 'factor', 'no access factor'), filled }, house })
 }
 
 /** What each task needs, by task and item. */

@@ -30,3 +30,10 @@ test('where nothing is blown it is flagged all the same: old fill may be laid ba
   expect(Object.values(needs(m))).toEqual([{ 'box-flag': 1 }])
   expect(m.gates ?? []).toEqual([])
 })
+
+test('in zones 1 and 2 a wet line is flagged and asks for nothing; without a zone it counts as cold', () => {
+  const line = { kind: 'water-line', in: 'main', lengthFt: 14, heightIn: 2, contents: 'wet', material: 'copper', sprinkler: 'no', at: 'over the bath' } as const
+  expect(gates(take(line, true, {}))).toEqual(['mend water-line-freeze'])
+  for (const climateZone of ['1', '2']) expect(gates(take(line, true, { climateZone })), climateZone).toEqual([])
+  expect(gates(take(line, true, { climateZone: '3' }))).toEqual(['mend water-line-freeze'])
+})

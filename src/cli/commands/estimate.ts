@@ -4,7 +4,7 @@ import { bookOptions } from '../book-options.ts'
 import { inputs, JOB_ENDING } from '../inputs.ts'
 import { exit, type Run } from '../run.ts'
 
-interface Options extends BookFiles { readonly json?: boolean; readonly ndjson?: boolean; readonly csv?: boolean }
+interface Options extends BookFiles { readonly json?: boolean; readonly ndjson?: boolean; readonly csv?: boolean; readonly unitPrices?: boolean }
 
 /** `estimate`: work order, materials and price of each house. */
 export function addEstimate(root: Command, run: Run): void {
@@ -13,9 +13,10 @@ export function addEstimate(root: Command, run: Run): void {
     .argument('<files...>', `job files; folders are searched for *${JOB_ENDING}; - reads what is piped in`)
     .option('--json', 'the estimate of one job for other programs')
     .addOption(root.createOption('--ndjson', 'the estimates of many jobs, one to a line').conflicts('json'))
-    .addOption(root.createOption('--csv', 'what to order: item, name, how many to buy; for suppliers and spreadsheets').conflicts(['json', 'ndjson'])))
+    .addOption(root.createOption('--csv', 'what to order: item, name, how many to buy; for suppliers and spreadsheets').conflicts(['json', 'ndjson']))
+    .option('--unit-prices', 'what one more of each costs, for change orders'))
     .addHelpText('after', `\nExamples:\n  lidwork estimate quince-lane${JOB_ENDING}\n  lidwork estimate quince-lane${JOB_ENDING} --json > quince-lane.estimate.json\n  lidwork estimate jobs --ndjson\n  lidwork estimate jobs --csv > order.csv\n`)
-    .action(async (words: string[], { json = false, ndjson = false, csv = false, ...books }: Options) => {
+    .action(async (words: string[], { json = false, ndjson = false, csv = false, unitPrices = false, ...books }: Options) => {
       const { jobOpener, reportOf } = await import('../jobs.ts')
       const { estimateJson } = await import('../../estimate/to-json.ts')
       const files = await inputs(run, words)
@@ -28,7 +29,8 @@ export function addEstimate(root: Command, run: Run): void {
         if (bytes === undefined) return
         const opened = await openJob(bytes, input.file)
         if (!opened.sound) { run.met(exit.findings); await run.say(reportOf(opened)); return }
-        const out = estimateJson(opened.estimate, opened.job)
+        const { estimate } = opened, priced = unitPrices ? (await import('../../estimate/unit-prices.ts')).unitPrices(estimate.books, estimate.topOfFillInitialIn).map(u => ({ ...u, priceCents: u.priceCents.value })) : undefined
+        const out = { ...estimateJson(estimate, opened.job), ...(priced ? { unitPrices: priced } : {}) }
         if (json) await run.print(`${JSON.stringify(out, undefined, 2)}\n`)
         else if (ndjson) await run.print(`${JSON.stringify(out)}\n`)
         else if (csv) {
@@ -37,6 +39,7 @@ export function addEstimate(root: Command, run: Run): void {
         } else {
           const { terminalEstimate } = await import('../../papers/terminal.ts')
           await run.print((printed++ > 0 ? '\n\n' : '') + terminalEstimate(out, run.look()))
+          if (priced) await run.print(`\n${(await import('../../papers/unit-prices.ts')).terminalUnitPrices(priced, run.look())}`)
         }
       })
     })

@@ -3,7 +3,10 @@ import { personHours } from '../../calc/arithmetic.ts'
 import { bead, boxTop, clearOf, edge, height, stripMetal } from '../../calc/seal.ts'
 import { seriesR } from '../../calc/heat.ts'
 import { lineCents } from '../../calc/price.ts'
-import { exactly, given, work } from '../../units/quantity.ts'
+import { ductSkin, roundOutside, wrapArea } from '../../calc/duct.ts'
+import { stretchOut } from '../../reference/ducts.ts'
+import { sourceOf } from '../../reference/table.ts'
+import { exactly, given, row, work } from '../../units/quantity.ts'
 import { baseR } from '../ceiling.ts'
 import { CAUTION, COVERING, damMargin, damTask, declinable, flueClearance, hotBead, hotCheck, itself, opening, seamBead, takes, where, type Gate, type Task } from '../kind.ts'
 import { pairOf } from '../leaks.ts'
@@ -24,6 +27,7 @@ export const exhaustFan = opening({
     endsAt: f.word(['outdoors', 'attic', 'soffit'] as const, 'where its air comes out now'),
     ductIn: f.inches(14, 'duct, across', { examples: [4] }),
     lengthFt: f.feet(60, 'run of the duct to the outside, as it is or must be', { examples: [9] }),
+    insulationR: f.optional(f.rValue('R on its duct in the attic now, where it ends outdoors', { examples: [0, 8] })),
     heater: f.yesNoUnknown('has a heater or a heat lamp'),
     housingIn: f.optional(f.pairOf(f.inches(48, 'one side of the housing'), 'housing at the ceiling: length, width', { examples: [[9, 9]] })),
     ...declinable,
@@ -63,7 +67,17 @@ export const exhaustFan = opening({
         clearedByTask: `reduct-${id}`, clearedBy: 'own duct to a roof cap, photo of where it ends', clearable: [],
       })
     }
-    const method = `housing sealed${item.endsAt === 'outdoors' ? '' : ', ducted to a roof cap'}`, findings = hot ? hotCheck([sealant], at) : []
+    // Moist air cools in a bare duct and runs back: wrapped where it stays. Grease and lint ducts are never wrapped with what burns.
+    const wanted = books.start('fan-duct-r', 8, 'R', 'R wanted on a bath fan’s duct in the attic', 'SWS 6.6002.4: exhaust ducts R-8')
+    const wrapped = item.endsAt === 'outdoors' && item.serves === 'bath' && item.insulationR !== undefined && item.insulationR < wanted.value
+    if (wrapped) {
+      const thick = stretchOut.rows.at(-1)!, roundIn = work(roundOutside, { diameterIn: q('ductIn'), onItIn: exactly(0, 'in', 'the duct itself') })
+      const wrap = takes([books.product('duct-wrap'), work(wrapArea, { roundIn, allowanceIn: row(thick.roundIn, 'in', 'stretch-out: thickest wrap, round', sourceOf(stretchOut, thick)), lengthFt: q('lengthFt'), runs: one })], [books.product('duct-tape'), q('lengthFt')])
+      materials.push(...wrap.materials)
+      tasks.push({ ...base, id: `wrap-fan-duct-${id.slice('exhaust-fan-'.length)}`, title: 'Seal the joints of the fan’s duct and wrap it, jacket out', phase: 'wrap', work: 'wrap', needs: wrap.needs,
+        personHours: work(personHours, { amount: work(ductSkin, { roundIn, lengthFt: q('lengthFt'), runs: one }), rate: books.rate('duct-wrap', 0.06, 'ft2 of duct'), access: area.access }), cautions: ['Slope the duct to the outside, joints taped, no sag.', CAUTION.framing], proof: 'photo with the label’s R' })
+    }
+    const method = `housing sealed${item.endsAt === 'outdoors' ? wrapped ? ', duct wrapped' : '' : ', ducted to a roof cap'}`, findings = hot ? hotCheck([sealant], at) : []
     if (!hot || !area.filled) return { figures: { method, materials }, tasks, gates, findings }
 
     const keepIn = flueClearance(books), long = work(clearOf, { sizeIn: lengthIn, keepIn }), wide = work(clearOf, { sizeIn: widthIn, keepIn })

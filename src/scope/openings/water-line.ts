@@ -6,6 +6,9 @@ import { exactly, work } from '../../units/quantity.ts'
 import { CAUTION, COMPATIBLE, COVERING, declinable, fillOf, flagOnly, inchesOf, itself, opening, takes, where, type Task } from '../kind.ts'
 
 /** A sealed, deeply filled attic is colder: a line over the ceiling may freeze and burst. */
+/** Zones in which a line in the attic is not asked about. */
+const FROST_FREE: readonly string[] = ['1', '2']
+
 export const waterLine = opening({
   kind: 'water-line', title: 'Water line in the attic',
   schema: f.item('water-line', 'Water line in the attic', {
@@ -19,7 +22,7 @@ export const waterLine = opening({
   }),
   sample: { kind: 'water-line', in: 'main', lengthFt: 14, heightIn: 2, contents: 'wet', material: 'copper', sprinkler: 'no', at: 'over the bath' },
   wrong: { item: { kind: 'water-line', in: 'main', lengthFt: 14, heightIn: 2, contents: 'frozen', material: 'copper', sprinkler: 'no', at: 'over the bath' }, code: 'word-unknown' },
-  takeoff({ item, at, id, q }, books, { area }) {
+  takeoff({ item, at, id, q }, books, { area, house }) {
     const own = [...(item.material === 'cpvc' ? [COMPATIBLE] : []), ...(item.sprinkler === 'yes' ? ['Sprinkler heads: no caulk, no foam, nothing in the gap of a cover plate; the line stays in service.'] : [])]
     if (!area.filled) return flagOnly(id, item.in, 'Flag the water line and its shut-off', ['No old fill between the line and the ceiling.', ...own], exactly(1, 'each', 'one line to an entry'), area.access, books)
     const gate = { where: item.at, in: item.in, path: at, why: 'the attic is colder after the work; water in a line there may freeze and burst it' }
@@ -29,6 +32,9 @@ export const waterLine = opening({
       return { figures: { method: 'drained, flagged', materials: flag.materials }, tasks: [{ ...base, id: `flag-${id}`, title: 'Flag the drained line and its shut-off', phase: 'contain', work: 'marker', serves: fillOf(item.in), role: 'helper', needs: flag.needs,
         personHours: work(personHours, { amount: one, rate: books.rate('box-flag', 0.03, 'each'), access: area.access }), cautions: ['Water in it after all: stop, tell the lead.', ...own], proof: 'photo of the open drain' }] }
     }
+    // No frost in the south; without a zone nobody can say so.
+    const warm = house.climateZone !== undefined && FROST_FREE.includes(house.climateZone)
+    if (warm) return flagOnly(id, item.in, 'Flag the water line and its shut-off', own.length > 0 ? own : ['Know the shut-off.'], exactly(1, 'each', 'one line to an entry'), area.access, books)
     // Only what lies deep in the fill stays warm from the room below.
     if (item.heightIn + books.start('water-line-cover', 6, 'in', 'fill over a tented water line').value > area.topOfFillInitialIn.value) {
       const clearedByTask = `move-${id}`, trade = item.sprinkler === 'yes' ? 'sprinkler contractor' : 'plumber'

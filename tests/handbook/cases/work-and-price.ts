@@ -133,4 +133,9 @@ export default [
     { id: 'glass over cellulose', inputs: { after: 593000, before: 556500 }, expected: 36500, note: '5,930 − 5,565 = $365' },
     { id: 'cheaper', inputs: { after: 500, before: 700 }, expected: -200, note: '500 − 700 = −200' },
   ]),
+  ...group({ formula: 'hose-steps', ...byHand }, [
+    { id: '90 ft, one story', inputs: { hoseFt: 90, freeFt: 100, stepFt: 50, stories: 1 }, expected: 0, note: 'under 100 ft: = 0' },
+    { id: '160 ft, one and a half stories', inputs: { hoseFt: 160, freeFt: 100, stepFt: 50, stories: 1.5 }, expected: 3, note: '60 ÷ 50, up: 2; half a story, up: 1; 2 + 1 = 3' },
+    { id: '200 ft of hose in pieces of 25', inputs: { hoseFt: 200, freeFt: 50, stepFt: 25, stories: 2 }, expected: 7, note: '150 ÷ 25 = 6; 6 + 1 = 7' },
+  ]),
 ]
