@@ -9,6 +9,9 @@ interface Priced {
   readonly areaFt2: number
   readonly price: { readonly directCents: Quantity<'cents'>; readonly materialsCents?: Quantity<'cents'>; readonly totalCents?: Quantity<'cents'>; readonly customerTaxCents?: Quantity<'cents'> }
   readonly byPhase: Readonly<Partial<Record<Phase, Quantity<'h'>>>>
+  /** Of the direct cost what such jobs do not hold: ducts, tests, other trades; and of the materials. */
+  readonly besideCents: number
+  readonly besideMaterialsCents: number
 }
 
 const LOOK: Readonly<Record<string, readonly [below: string, above: string]>> = {
@@ -19,13 +22,14 @@ const LOOK: Readonly<Record<string, readonly [below: string, above: string]>> = 
 }
 
 /** Notes on figures outside their band; none for a job that blows nothing, or one so small that the minimum charge sets its price. */
-export function outOfBand({ areaFt2, price, byPhase }: Priced): Finding[] {
+export function outOfBand({ areaFt2, price, byPhase, besideCents, besideMaterialsCents }: Priced): Finding[] {
   const { totalCents, materialsCents, customerTaxCents } = price
   if (!totalCents || !materialsCents || totalCents.value === 0 || areaFt2 === 0 || !byPhase.insulate) return []
-  const sold = totalCents.value - (customerTaxCents?.value ?? 0)
-  const sealing = byPhase.seal?.value ?? 0, all = Object.values(byPhase).reduce((sum, h) => sum + h.value, 0)
+  // Ducts, tests and other trades come on top of the sealing and blowing that the bands are of.
+  const sold = (totalCents.value - (customerTaxCents?.value ?? 0)) * (besideCents === 0 ? 1 : 1 - besideCents / price.directCents.value)
+  const sealing = byPhase.seal?.value ?? 0, all = Object.entries(byPhase).reduce((sum, [p, h]) => (p === 'ducts' || p === 'wrap' ? sum : sum + h.value), 0)
   const figures: Readonly<Record<string, number>> = {
-    price: sold / 100 / areaFt2, materials: materialsCents.value / sold * 100, sealing: sealing / all * 100, hours: (sealing + byPhase.insulate.value) / areaFt2 * 100,
+    price: sold / 100 / areaFt2, materials: (materialsCents.value - besideMaterialsCents) / sold * 100, sealing: sealing / all * 100, hours: (sealing + byPhase.insulate.value) / areaFt2 * 100,
   }
   return bands.rows.flatMap(({ figure, low, high, unit, fromFt2, toFt2 }): Finding[] => {
     const value = figures[figure]!

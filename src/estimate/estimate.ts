@@ -8,13 +8,13 @@ import { COVERING, opensHold, type Gate, type Phase, type Task } from '../scope/
 import { zoneOf } from '../reference/zones.ts'
 import { averages } from './average.ts'
 import { outOfBand } from './bands.ts'
-import { bill } from './bill.ts'
+import { bill, type MaterialLine } from './bill.ts'
 import { withDays } from './days.ts'
 import { opened, type NamedGate } from './gates.ts'
 import { merged, ordered, type Step } from './order.ts'
 import { ESTIMATE_FORMAT, type EstimateOut } from './output.ts'
 import { driveMissing, price, soldAlone, visitLines } from './price.ts'
-import { standing, wanted, type Declined, type Standing } from './standing.ts'
+import { idle, standing, wanted, type Declined, type Standing } from './standing.ts'
 import { takeoff, type Taken } from './takeoff.ts'
 import { verdictOf } from './verdict.ts'
 import { visitTasks } from './visit.ts'
@@ -54,7 +54,7 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
   const listed = !gates.gates.some(g => g.open && g.clearedByTask === 'look-appliances')
   const scope = needed.filter(t => !opensHold(t))
   const all = scope.length === 0 ? [] : [...needed, ...visitTasks({ appliances, untested, listed, scope, tests: { blowerDoor: data.tests?.blowerDoor ?? 'none', ductTest: data.tests?.ductTest ?? 'none' }, noFan, access: data.access ?? {}, ...(data.house.stories === undefined ? {} : { stories: data.house.stories }) }, books)]
-  const left = standing(all, gates.gates, declined)
+  const left = withoutIdleSteps(standing(all, gates.gates, declined), gates.gates)
   const verdict = verdictOf(gates.gates, left, measures.flatMap(m => m.unknowns ?? []))
   const stands = verdict === 'stop' ? nothingStands(left, gates.gates) : left
   const { planned, days } = withDays(merged(stands.open), books)
@@ -63,14 +63,15 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
 
   // Materials and price
   const materials = bill(steps, productFinder(books))
-  const excludes = verdict === 'stop' ? onlyTheVisit(gates.gates) : excluded(gates.gates, stands, measures.flatMap(m => m.unknowns ?? []), declined)
+  const noTests = noFan && [data.tests?.blowerDoor, data.tests?.ductTest].some(t => t !== undefined && t !== 'none') ? ['Not in this price: the tests that were asked for; no fan runs while dust that may hold asbestos lies open.'] : []
+  const excludes = verdict === 'stop' ? onlyTheVisit(gates.gates) : [...excluded(gates.gates, stands, measures.flatMap(m => m.unknowns ?? []), declined, data.areas.length), ...noTests]
   const disposal = taken.areas.flatMap(a => (a.measure.otherCents && steps.some(t => t.parts.some(p => p.otherCents && a.measure.tasks.includes(p))) ? [[`disposal-${a.id}`, a.measure.otherCents] as const] : []))
   const fee = books.company.visitFeeCents
   const prices = verdict === 'stop' ? { otherCents: fee, directCents: fee } : price(materials, steps, { ...Object.fromEntries(disposal), ...visitLines(data, steps, days.whole, books) }, books)
   const byPhase = hoursByPhase(steps)
 
   const areas = taken.areas.map(a => areaOut(a, taken, stands))
-  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...driveMissing(data, books), ...(taken.findings.some(f => f.severity === 'error') ? [] : outOfBand({ areaFt2: blownFt2(taken, stands), price: prices, byPhase }))]
+  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...driveMissing(data, books), ...(taken.findings.some(f => f.severity === 'error') ? [] : outOfBand({ areaFt2: blownFt2(taken, stands), price: prices, byPhase, ...beside(steps, materials, books) }))]
   const out: Estimate['out'] = {
     format: ESTIMATE_FORMAT,
     job: { id: data.job.id, title: data.job.title, status: data.job.status, surveyedOn: data.job.surveyedOn, ...(data.job.customer === undefined ? {} : { customer: data.job.customer }) },
@@ -187,6 +188,11 @@ function ductOut({ found, measure }: Taken['ducts'][number], steps: readonly Ste
   }
 }
 
+function withoutIdleSteps(left: Standing, gates: readonly NamedGate[]): Standing {
+  const steps = new Set(gates.filter(g => idle(g, left.open)).flatMap(g => g.clearedByTask ?? [])), busy = new Set(gates.filter(g => g.open && !idle(g, left.open)).flatMap(g => g.clearedByTask ?? []))
+  return { ...left, open: left.open.filter(t => !opensHold(t) || !steps.has(t.id) || busy.has(t.id)) }
+}
+
 /** Under a stop the house has no work at all: what the gates left goes as well. */
 function nothingStands(left: Standing, gates: readonly NamedGate[]): Standing {
   const gate = gates.find(g => g.open && g.state === 'stop')?.id ?? left.stopped[0]!.gate
@@ -198,11 +204,19 @@ const onlyTheVisit = (gates: readonly NamedGate[]): string[] =>
   gates.filter(g => g.open && g.state === 'stop').map(g => `No work is priced while ${g.id} is shut; it opens with ${g.clearedBy}.`)
 
 /** What the price leaves open or out, the conditions of a hold first. */
-function excluded(gates: readonly NamedGate[], stands: Standing, unknowns: readonly string[], declined: readonly Declined[]): string[] {
-  const conditions = gates.filter(g => g.open && g.state === 'hold').flatMap(g => g.condition ?? [])
+function excluded(gates: readonly NamedGate[], stands: Standing, unknowns: readonly string[], declined: readonly Declined[], areas: number): string[] {
+  const conditions = gates.filter(g => g.open && g.state === 'hold' && !idle(g, stands.open)).flatMap(g => g.condition ?? [])
   // The closing of a leak, and the cover itself; what only served them is in the list of stopped work.
-  const stopped = merged(stands.stopped.map(s => s.task)).filter(t => t.closes.length > 0 || t.buries !== undefined).map(t => `Not in this price: ${titled(t)}.`)
+  const stopped = merged(stands.stopped.map(s => s.task)).filter(t => t.closes.length > 0 || t.buries !== undefined)
+    .map(t => `Not in this price: ${titled(t)}${areas > 1 && t.touches !== 'house' ? `, in ${t.touches.join(', ')}` : ''}.`)
   return [...new Set([...conditions, ...unknowns, ...declined.map(d => `The owner keeps the opening at ${d.where} open; nothing in its area is covered.`), ...stopped])]
+}
+
+/** Direct cost of ducts, tests and other trades, which no band holds. */
+function beside(steps: readonly Step[], materials: readonly MaterialLine[], books: Books): { besideCents: number; besideMaterialsCents: number } {
+  const extra = steps.filter(s => s.phase === 'ducts' || s.phase === 'wrap' || s.role === 'tester'), ids = new Set(extra.map(s => s.id))
+  const besideMaterialsCents = materials.filter(m => m.usedFor.every(id => ids.has(id))).reduce((sum, m) => sum + m.totalCents.value, 0)
+  return { besideMaterialsCents, besideCents: besideMaterialsCents + extra.reduce((sum, s) => sum + s.personHours.value, 0) * books.company.wageCents.value + steps.reduce((sum, s) => sum + (s.subcontractCents?.value ?? 0), 0) }
 }
 
 /** Floor that gets fill. */
@@ -243,7 +257,8 @@ function withLighter(made: Estimate, job: Job, books: Books, taken: Taken, gates
     if (!best) return []
     const other = estimate({ ...job, data: { ...job.data, choices: { ...job.data.choices, fill: { ...job.data.choices?.fill, [a.id]: best.item } } } }, books, false)
     const totalCents = other.out.price.totalCents as Quantity<'cents'> | undefined, now = made.out.price.totalCents as Quantity<'cents'> | undefined
-    if (!totalCents) return []
+    // Stopped by something else, another product opens nothing.
+    if (!totalCents || (made.out.areas.find(x => x.id === a.id)?.stoppedBy ?? []).some(id => !id.startsWith('ceiling-over'))) return []
     const filled = made.steps.some(s => s.buries?.includes(a.id))
     return [[a.id, { product: best.item, chartR: best.answer.row.r, interpolated: best.answer.row.interpolated, bags: chart.bagsFor(best.answer.row), ceilingLoadPsf: best.load, totalCents,
       ...(filled && now ? { moreCents: work(difference, { after: totalCents, before: now }) } : {}) }] as const]

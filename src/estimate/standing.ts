@@ -1,5 +1,5 @@
 // What the gates leave. A stop takes work away, and then all work that would bury what was taken.
-import type { Phase, Serves, Task } from '../scope/kind.ts'
+import { opensHold, type Phase, type Serves, type Task } from '../scope/kind.ts'
 import type { NamedGate } from './gates.ts'
 
 export interface Stopped { readonly task: Task; readonly gate: string; readonly why: string }
@@ -70,3 +70,6 @@ function stoppedBy(t: Task, stopped: readonly Stopped[]): string | undefined {
   const areas = t.serves.is === 'fill' ? t.serves.of : undefined
   return stopped.find(s => areas ? s.task.buries?.some(p => areas.includes(p)) : true)?.gate
 }
+
+/** A hold that shuts nothing which still stands needs no step to open it now. */
+export const idle = (g: NamedGate, open: readonly Task[]): boolean => g.open && g.state === 'hold' && !open.some(t => !opensHold(t) && (g.stops.places.length === 0 ? g.stops.phases.includes(t.phase) : shuts(g, t)))

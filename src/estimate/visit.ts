@@ -33,7 +33,7 @@ export function visitTasks({ appliances, untested, listed, scope, tests, noFan, 
   const once = (rate: Quantity<'h/unit'>) => work(personHours, { amount: exactly(1, 'each', 'once'), rate, access: plain })
   const later = exactly(0, 'h', 'follows from the days')
   const fired = appliances.filter(drafts)
-  const names = (list: readonly Appliance[]): string => list.map(a => `the ${applianceName(a)}`).join(', ')
+  const names = (list: readonly Appliance[]): string => list.map(a => `the ${applianceName(a)}`).join(', ').replace(/, (?=[^,]*$)/, ' and ')
   const test = (list: readonly Appliance[]) => work(testHours, { setUp: books.rate('combustion-set-up', 1, 'visit'), count: exactly(list.length, 'each', 'appliances tested'), each: books.rate('combustion-appliance', 0.5, 'each') })
   const filled = [...new Set(scope.filter(t => t.work === 'blow').flatMap(t => t.buries ?? []))]
   const kit = books.product('protection-kit').item

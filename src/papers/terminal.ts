@@ -242,7 +242,7 @@ function work(e: EstimateOut, on: Sheet): void {
   on.section('work', after > 0 ? `person-h${padLeft('after', after)}` : 'person-h')
   e.tasks.forEach((t, i) => {
     if (i === line && line > 0) coverLine(on)
-    taskRow(t, step, after, on)
+    taskRow(t, step, e.areas.length, after, on)
   })
   on.rule(HOURS, after)
   on.row({ text: `crew of ${e.labor.crewSize}, ${counted(e.labor.days, 'day')}`, right: figure(e.labor.personHours, 2) + ' '.repeat(after), boldRight: true })
@@ -250,10 +250,10 @@ function work(e: EstimateOut, on: Sheet): void {
   if (by.length > 1) on.row({ text: `${by.join(', ')}.` })
 }
 
-function taskRow(t: TaskOut, step: ReadonlyMap<string, number>, after: number, on: Sheet): void {
+function taskRow(t: TaskOut, step: ReadonlyMap<string, number>, many: number, after: number, on: Sheet): void {
   const keep = HOURS + after
   const waits = after > 0 ? wrap(stepRanges(t.after.flatMap(id => step.get(id) ?? [])), after - 2) : ['']
-  on.row({ mark: String(t.step), word: phaseWords[t.phase], at: WORK_TEXT, text: t.title, right: waits.map((w, i) => (i === 0 ? figure(t.personHours, 2) : '') + padLeft(w, after)), keep })
+  on.row({ mark: String(t.step), word: phaseWords[t.phase], at: WORK_TEXT, text: t.title + (many > t.areas.length ? `, in ${t.areas.join(' and ')}` : ''), right: waits.map((w, i) => (i === 0 ? figure(t.personHours, 2) : '') + padLeft(w, after)), keep })
   if (t.cautions.length > 0) on.row({ at: WORK_TEXT, text: `Care: ${t.cautions.map(sentence).join(' ')}` })
 }
 

@@ -4,9 +4,10 @@ import { outOfBand } from '../../src/estimate/bands.ts'
 import { exactly } from '../../src/units/quantity.ts'
 
 const h = (value: number) => exactly(value, 'h', 'by hand'), cents = (value: number) => exactly(value, 'cents', 'by hand')
+const NOTHING_BESIDE = { besideCents: 0, besideMaterialsCents: 0 } as const
 const job = (areaFt2: number, dollars: number, materials: number, hours: { seal: number; insulate: number; rest: number }, taxDollars = 0) => outOfBand({
   areaFt2, price: { directCents: cents(0), totalCents: cents(dollars * 100), materialsCents: cents(materials * 100), customerTaxCents: cents(taxDollars * 100) },
-  byPhase: { seal: h(hours.seal), insulate: h(hours.insulate), clear: h(hours.rest) },
+  byPhase: { seal: h(hours.seal), insulate: h(hours.insulate), clear: h(hours.rest) }, ...NOTHING_BESIDE,
 }).map(f => f.code)
 
 describe('a ranch of 1,344 ft², worked line by line', () => {
@@ -25,6 +26,14 @@ test('the worked house: $5,515, materials $1,506.12, 13.2 and 4.32 of 30.97 h', 
   expect(job(1344, 5515, 1506.12, { seal: 13.2, insulate: 4.32, rest: 13.45 })).toEqual([])
 })
 
+test('ducts, tests and other trades come on top: a third of the direct cost beside leaves two thirds of the price to look at', () => {
+  // $12,000 · (1 − 2,400 ÷ 7,200) = $8,000 for 1,344 ft²: 5.95; materials (2,400 − 400) of it 25 %.
+  const figures = (besideCents: number) => outOfBand({ areaFt2: 1344, price: { directCents: cents(720000), totalCents: cents(1200000), materialsCents: cents(240000) }, byPhase: { seal: h(12.7), insulate: h(4.4), clear: h(20), ducts: h(30), wrap: h(30) }, besideCents, besideMaterialsCents: besideCents / 6 })
+  expect(figures(240000).map(f => f.code)).toEqual([])
+  expect(figures(0).map(f => f.code)).toEqual([])
+  expect(figures(0).concat(outOfBand({ areaFt2: 1300, price: { directCents: cents(720000), totalCents: cents(1200000), materialsCents: cents(240000) }, byPhase: { seal: h(12.7), insulate: h(4.4), clear: h(20) }, ...NOTHING_BESIDE })).map(f => f.code)).toEqual(['price-out-of-band'])
+})
+
 describe('no band', () => {
   const bad = { seal: 0, insulate: 1, rest: 1 }
   test('under 600 ft², where the minimum charge sets the price', () => expect(job(599, 850, 10, bad)).toEqual([]))
@@ -34,8 +43,8 @@ describe('no band', () => {
     expect(job(2501, 200, 50, bad)).not.toContain('price-out-of-band')
   })
   test('where nothing is blown, or nothing priced', () => {
-    expect(outOfBand({ areaFt2: 0, price: { directCents: cents(0), totalCents: cents(100), materialsCents: cents(1) }, byPhase: { seal: h(1) } })).toEqual([])
-    expect(outOfBand({ areaFt2: 1344, price: { directCents: cents(0) }, byPhase: { insulate: h(1) } })).toEqual([])
+    expect(outOfBand({ areaFt2: 0, price: { directCents: cents(0), totalCents: cents(100), materialsCents: cents(1) }, byPhase: { seal: h(1) }, ...NOTHING_BESIDE })).toEqual([])
+    expect(outOfBand({ areaFt2: 1344, price: { directCents: cents(0) }, byPhase: { insulate: h(1) }, ...NOTHING_BESIDE })).toEqual([])
   })
   test('on the customer’s tax', () => expect(job(1000, 9630, 2500, { seal: 12, insulate: 4, rest: 16 }, 630)).toEqual([]))
 })

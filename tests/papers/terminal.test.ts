@@ -210,7 +210,7 @@ describe('work', () => {
     const steps = section(shown(), 'work').filter(l => /^[ \d]{2}\d {2}/.test(l))
     expect(steps.map(phaseOf)).toEqual(['clear the way', 'clear the way', 'seal', 'seal', 'last look', 'vents', 'dams', 'blow', 'shut', 'prove'])
     expect(steps[4]).toBe('  5  last look     Smoke pencil and flashlight, a photo of each     0.75     1-4')
-    expect(steps[7]).toBe('  8  blow          Blow the open floor                              2.16    5, 7')
+    expect(steps[7]).toBe('  8  blow          Blow the open floor, in main                     2.16    5, 7')
   })
   test('cautions close each with a stop, under their task', () => {
     const work = section(shown(), 'work')
