@@ -13,7 +13,9 @@ test('with any one paper taken away the verdict is never better', () => {
   onHouses(({ data, json }) => {
     data.clearances?.forEach((_, i) => {
       const less = make({ ...data, clearances: data.clearances!.filter((_, n) => n !== i) })
-      expect(worse(less.json.verdict), `${json.verdict} with ${data.clearances![i]!.gate}, ${less.json.verdict} without`).toBeGreaterThanOrEqual(worse(json.verdict))
+      // A stop may take away the very work that a hold is about: then the rest may be scheduled.
+      const heldGone = json.verdict === 'hold' && less.json.verdict === 'conditional' && less.json.stopped.length > json.stopped.length
+      if (!heldGone) expect(worse(less.json.verdict), `${json.verdict} with ${data.clearances![i]!.gate}, ${less.json.verdict} without`).toBeGreaterThanOrEqual(worse(json.verdict))
       if (less.json.verdict === 'stop') expect(less.json.price.totalCents).toBeUndefined()
     })
   })

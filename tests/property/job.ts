@@ -20,7 +20,7 @@ import { hazardKinds, openingKinds, type Area, type Hazard, type Opening } from 
 
 /** One seed for all runs; another one by LIDWORK_SEED. */
 export const seed = Number(process.env.LIDWORK_SEED ?? 20260303)
-export const RUNS = 400
+export const RUNS = 500
 export const run = { seed, numRuns: RUNS }
 /** For checks that make each house several times. */
 export const fewer = { seed, numRuns: RUNS / 2 }
