@@ -1,13 +1,14 @@
-// Makes dist/: one bundle of the program, the notices of what it holds of others, and V8's compiled form of it. Needs no network; may run twice.
+// Makes dist/: two bundles of the program, the notices of what it holds of others, and V8's compiled form of them. Needs no network; may run twice.
 import { build } from 'esbuild'
 import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs'
-import { dirname, join } from 'node:path'
+import { dirname, join, relative } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import launcher from './lidwork.cjs'
 import { buildSchemas, buildValidators } from './validators.mjs'
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)))
-const { BUNDLE, COMPILED, DIST, load } = launcher
+const { BUNDLES, DIST, load } = launcher
+const bundle = name => join(DIST, `${BUNDLES[name]}.cjs`), compiledForm = name => join(DIST, `${BUNDLES[name]}.v8`)
 
 /** Never half a file: another process may start the program meanwhile. */
 function put(file, content) {
@@ -17,8 +18,8 @@ function put(file, content) {
 }
 
 /** The license of each package that the bundle holds, as its authors wrote it. */
-function notices(metafile) {
-  const packages = new Set(Object.keys(metafile.inputs).map(file => /(?:^|\/)node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(file)?.[1]).filter(Boolean))
+function notices(...metafiles) {
+  const packages = new Set(metafiles.flatMap(m => Object.keys(m.inputs)).map(file => /(?:^|\/)node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(file)?.[1]).filter(Boolean))
   return [...packages].sort().map(name => {
     const folder = join(root, 'node_modules', name)
     const { version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'))
@@ -47,6 +48,20 @@ const apart = {
   },
 }
 
+/** What a command loads when it runs, by the file it is in: of the second bundle, so that `--version` and `--help` need not read it. */
+const loaded = new Set()
+const later = {
+  name: 'later',
+  setup(build) {
+    build.onResolve({ filter: /^\.{1,2}\/.*\.ts$/ }, ({ path, resolveDir, kind }) => {
+      if (kind !== 'dynamic-import') return undefined
+      const file = relative(root, join(resolveDir, path)).replaceAll('\\', '/')
+      loaded.add(file)
+      return { path: `work:${file}`, external: true }
+    })
+  },
+}
+
 const nowhere = { isTTY: false, columns: undefined, write: async () => {} }
 
 /** Runs what people run most, on an example, so that the functions in use are among the compiled ones, and no others: each costs every start. */
@@ -56,27 +71,29 @@ async function compiled() {
     stdout: nowhere, stderr: nowhere, env: {}, cwd: '', windows: false, isFolder: () => false, list: () => [], filesBelow: () => ({ files: [], unread: [] }),
     readFile: () => ({ bytes: job }), readStdin: async () => ({ bytes: job }), writeFile: () => undefined,
   }
-  const { program: { main }, script } = load(false)
+  const { program: { main }, scripts } = load(false)
   const run = async line => {
     const code = await main(line, io)
     if (code !== 0) throw new Error(`the bundle does not work: lidwork ${line.join(' ')} ended with ${code}`)
   }
   for (const line of [['--version'], ['--help'], ['check', 'a'], ['estimate', 'a', '--json'], ['estimate', 'a']]) await run(line)
-  return script.createCachedData()
+  return Object.entries(scripts()).map(([name, script]) => [compiledForm(name), script.createCachedData()])
 }
 
 await buildValidators()
 await buildSchemas()
-const { outputFiles: [bundle], metafile } = await build({
-  absWorkingDir: root, entryPoints: ['src/cli/entry.ts'], outfile: BUNDLE, write: false, metafile: true, bundle: true,
-  // One file in CommonJS: what a command imports when it runs becomes a function that runs then, the cheapest laziness there is.
-  format: 'cjs', platform: 'node', target: 'node20', charset: 'ascii', legalComments: 'none',
-  minify: true,
-  plugins: [unused, apart],
-})
+const shared = {
+  absWorkingDir: root, write: false, metafile: true, bundle: true,
+  // CommonJS: what is imported when a command runs becomes a function that runs then, the cheapest laziness there is.
+  format: 'cjs', platform: 'node', target: 'node20', charset: 'ascii', legalComments: 'none', minify: true,
+}
+const cli = await build({ ...shared, entryPoints: ['src/cli/entry.ts'], outfile: bundle('cli'), supported: { 'dynamic-import': false }, plugins: [unused, later] })
+const work = await build({ ...shared, outfile: bundle('work'), plugins: [unused, apart],
+  stdin: { resolveDir: root, contents: `exports.load = name => { switch (name) { ${[...loaded].sort().map(f => `case ${JSON.stringify(f)}: return require(${JSON.stringify(`./${f}`)})`).join('; ')} } }` } })
 await build({ absWorkingDir: root, entryPoints: ['dist/book-validators.mjs'], outfile: join(DIST, 'book-validators.cjs'), format: 'cjs', platform: 'node', target: 'node20', minify: true, legalComments: 'none' })
 mkdirSync(DIST, { recursive: true })
-rmSync(COMPILED, { force: true })
-put(BUNDLE, bundle.text)
-put(join(DIST, 'THIRD-PARTY.txt'), notices(metafile))
-put(COMPILED, await compiled())
+for (const name of Object.keys(BUNDLES)) rmSync(compiledForm(name), { force: true })
+put(bundle('cli'), cli.outputFiles[0].text)
+put(bundle('work'), work.outputFiles[0].text)
+put(join(DIST, 'THIRD-PARTY.txt'), notices(cli.metafile, work.metafile))
+for (const [file, data] of await compiled()) put(file, data)

@@ -1,5 +1,5 @@
 #!/usr/bin/env node
-// Starts the program from its one bundle and V8's compiled form of it. Written in ES5, so that an old Node can say what it lacks.
+// Starts the program from its bundles and V8's compiled form of them. Written in ES5, so that an old Node can say what it lacks.
 'use strict'
 
 var fs = require('fs')
@@ -7,8 +7,8 @@ var path = require('path')
 var vm = require('vm')
 
 var DIST = path.join(__dirname, '..', 'dist')
-var BUNDLE = path.join(DIST, 'lidwork.cjs')
-var COMPILED = path.join(DIST, 'lidwork.v8')
+/** The command line, and the work that most commands load when they run. */
+var BUNDLES = { cli: 'lidwork', work: 'work' }
 var FAULT = 4
 
 function readIfThere(file, encoding) {
@@ -18,14 +18,27 @@ function readIfThere(file, encoding) {
   }
 }
 
-/** The bundle, run. V8 refuses a compiled form that another version made, and then compiles as always. */
-function load(useCompiled) {
-  var source = readIfThere(BUNDLE, 'latin1') // the bundle is ASCII: read so, it need not be decoded
+/** One bundle, run. V8 refuses a compiled form that another version made, and then compiles as always. */
+function runBundle(name, useCompiled, requireHere) {
+  var file = path.join(DIST, BUNDLES[name] + '.cjs')
+  var source = readIfThere(file, 'latin1') // a bundle is ASCII: read so, it need not be decoded
   if (source === undefined) return undefined
-  var script = new vm.Script('(function(exports,require,module){' + source + '\n})', { filename: BUNDLE, cachedData: useCompiled ? readIfThere(COMPILED) : undefined })
+  var script = new vm.Script('(function(exports,require,module){' + source + '\n})', { filename: file, cachedData: useCompiled ? readIfThere(path.join(DIST, BUNDLES[name] + '.v8')) : undefined })
   var module = { exports: {} }
-  script.runInThisContext()(module.exports, require, module)
+  script.runInThisContext()(module.exports, requireHere, module)
   return { program: module.exports, script: script }
+}
+
+/** The program. What it asks for by work: comes from the second bundle, read when it is first asked for. */
+function load(useCompiled) {
+  var work
+  function requireHere(id) {
+    if (id.slice(0, 5) !== 'work:') return require(id)
+    if (work === undefined) work = runBundle('work', useCompiled, require)
+    return work.program.load(id.slice(5))
+  }
+  var cli = runBundle('cli', useCompiled, requireHere)
+  return cli && { program: cli.program, scripts: function () { return { cli: cli.script, work: work && work.script } } }
 }
 
 function give(message) {
@@ -43,6 +56,5 @@ function start() {
 
 exports.load = load
 exports.DIST = DIST
-exports.BUNDLE = BUNDLE
-exports.COMPILED = COMPILED
+exports.BUNDLES = BUNDLES
 if (require.main === module) start()

@@ -41,7 +41,7 @@ describe('the launcher', () => {
 test('packed and installed elsewhere without a network, the same bytes under any time zone, language and terminal', () => {
   const [pack] = JSON.parse(execFileSync(npm, ['pack', '--ignore-scripts', '--json', '--pack-destination', folder], { cwd: root, encoding: 'utf8' })) as [{ filename: string; files: { path: string }[] }]
   const packed = pack.files.map(f => f.path)
-  for (const needed of ['bin/lidwork.cjs', 'dist/lidwork.cjs', 'dist/THIRD-PARTY.txt', 'schemas/job.schema.json', 'LICENSE', 'package.json']) expect(packed).toContain(needed)
+  for (const needed of ['bin/lidwork.cjs', 'dist/lidwork.cjs', 'dist/work.cjs', 'dist/THIRD-PARTY.txt', 'schemas/job.schema.json', 'LICENSE', 'package.json']) expect(packed).toContain(needed)
   expect(packed.filter(f => /^(src|tests|node_modules)\//.test(f))).toEqual([])
 
   const home = join(folder, 'home')
