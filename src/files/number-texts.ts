@@ -33,7 +33,7 @@ const feetAndInches = (inches: number): string => (inches % IN === 0 ? String(in
 const IN = 12
 const VULGAR: Readonly<Record<string, string>> = { '\u00bc': '1/4', '\u00bd': '1/2', '\u00be': '3/4', '\u215b': '1/8', '\u215c': '3/8', '\u215d': '5/8', '\u215e': '7/8' }
 const LENGTHS: readonly (readonly [RegExp, 'in' | 'ft'])[] = [[/^(?:feet|foot|ft|lf|lin ft)\.?$/i, 'ft'], [/^(?:inches|inch|ins?)\.?(?: ?o\.?c\.?)?$/i, 'in']]
-const OTHERS = /^(?:o\.?c|sq\.? ?ft|sqft|sf|square feet|ft2|cu\.? ?ft|ft3|psf|percent|pct|%|each|ea|pcs?|pieces|people|bays|lights?|years?|stor(?:y|ies)|bedrooms?|x|r)\.?$/i
+const OTHERS = /^(?:o\.?c|sq\.? ?ft|sqft|sf|square feet|ft2|cu\.? ?ft|ft3|psf|percent|pct|%|each|ea|pcs?|pieces|people|bays|lights?|years?|stor(?:y|ies)|bedrooms?|cfm(?:50|25)?|pa|pascals?|ppm|x|r)\.?$/i
 
 /** A text that is no number. */
 export function notANumber(text: string, node: Node, key: string, example: string | undefined): Why {

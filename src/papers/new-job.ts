@@ -26,7 +26,7 @@ const HOOD: Value = { id: 'hood', kind: 'hood', at: 'kitchen', cfm: 300 }
 const PAPER: Value = { gate: 'combustion-untested', of: 'heater', kind: 'combustion-test', by: 'Invented Testing LLC', on: '2026-03-05', paper: 'letters/heater.pdf' }
 const EAVES: readonly Value[] = ['north', 'south'].map(at => ({ in: 'main', at, lengthFt: 48, ventedBays: 36, goodBaffles: 0 }))
 const DUCTS: readonly Value[] = [
-  { id: 'trunk', in: 'main', use: 'supply', lies: 'hung', material: 'metal', shape: 'rectangular', sizeIn: [14, 8], lengthFt: 24, joints: 7, gapIn: 0.25, insulationR: 0 },
+  { id: 'trunk', in: 'main', use: 'supply', position: 'hung', material: 'metal', shape: 'rectangular', sizeIn: [14, 8], lengthFt: 24, joints: 7, gapIn: 0.25, insulationR: 0 },
   duct.sample as unknown as Value,
 ]
 /** Openings that stand in the file; the other kinds stand beside them as comments. */

@@ -15,7 +15,7 @@ export const ductSchema = f.fields({
   in: f.id('area it runs through', { examples: ['main'] }),
   at: f.optional(f.text('where, in your words', { examples: ['along the ridge'] })),
   use: f.word(['supply', 'return'] as const, 'supply: air to the rooms; return: air back. A fan’s duct belongs to its exhaust-fan'),
-  lies: f.word(['floor', 'hung'] as const, 'floor: on the joists, where fill covers it; hung: above the fill'),
+  position: f.word(['floor', 'hung'] as const, 'floor: on the joists, where fill covers it; hung: above the fill'),
   material: f.word(['metal', 'flex', 'duct-board'] as const, 'what it is made of'),
   shape: f.word(['round', 'rectangular', 'square'] as const, 'round takes diameterIn, the others sizeIn'),
   diameterIn: f.optional(f.inches(48, 'a round duct, across, without what lies on it', { min: 2, examples: [6] })),
@@ -41,7 +41,7 @@ export const ductSchema = f.fields({
 export type Duct = f.Static<typeof ductSchema>
 
 /** A valid item. */
-export const duct: { readonly sample: Duct } = { sample: { id: 'branches', in: 'main', use: 'supply', lies: 'floor', material: 'metal', shape: 'round', diameterIn: 6, lengthFt: 11, count: 6, fittings: { elbows: 1, takeoffs: 1, boots: 1 }, gapIn: 0.25, insulationR: 3 } }
+export const duct: { readonly sample: Duct } = { sample: { id: 'branches', in: 'main', use: 'supply', position: 'floor', material: 'metal', shape: 'round', diameterIn: 6, lengthFt: 11, count: 6, fittings: { elbows: 1, takeoffs: 1, boots: 1 }, gapIn: 0.25, insulationR: 3 } }
 
 /** Only what is surely wrong. */
 export function ductFaults({ item, at }: Found<Duct>): Finding[] {
@@ -53,7 +53,7 @@ export function ductFaults({ item, at }: Found<Duct>): Finding[] {
   if (item.shape === 'square' && item.sizeIn && item.sizeIn[0] !== item.sizeIn[1]) say('duct-not-square', `${at}/sizeIn`, `${asTape(item.sizeIn[0])} × ${asTape(item.sizeIn[1])} in`, 'the sides of a square duct are alike', 'write shape: rectangular, or correct a side')
   if (item.material === 'flex' && !round) say('flex-not-round', `${at}/shape`, `flex, ${item.shape}`, 'flexible duct is round', 'correct material: or shape:')
   if (item.joints !== undefined && item.fittings !== undefined) say('joints-twice', `${at}/joints`, 'joints and fittings', 'joints are counted, or they follow from the fittings', 'take one of them out')
-  if (item.wrap === 'no' && item.lies === 'floor') say('wrap-not-optional', `${at}/wrap`, 'wrap: no on a duct that fill will cover', 'what lies under the fill can’t be wrapped later', 'take it out; decline: yes where the owner wants the duct left alone, and then its area stays open')
+  if (item.wrap === 'no' && item.position === 'floor') say('wrap-not-optional', `${at}/wrap`, 'wrap: no on a duct that fill will cover', 'what lies under the fill can’t be wrapped later', 'take it out; decline: yes where the owner wants the duct left alone, and then its area stays open')
   return out
 }
 
@@ -99,8 +99,8 @@ export function ductTakeoff(found: Found<Duct>, books: Books, area: AreaAround):
   // Joints that came apart are sealed again, also where the others are sealed already.
   const toSeal = item.gapIn === 0 ? q('disconnected', exactly(0, 'each', 'sealed already')) : allJoints, sealed = toSeal.value === 0
   const sealFt = item.gapIn === 0 && !sealed ? work(jointRun, { roundIn: bareRound, joints: toSeal, runs: exactly(1, 'each', 'counted over all runs') }) : jointFt
-  const inFill = item.lies === 'floor' && area.filled
-  const touches = item.lies === 'floor' ? [item.in, id] : [id]
+  const inFill = item.position === 'floor' && area.filled
+  const touches = item.position === 'floor' ? [item.in, id] : [id]
   const base = { in: item.in, touches, serves: itself, role: 'crew', size: 'medium' } as const
   const hours = (amount: Quantity, rateId: string, starting: number, per: string) => work(personHours, { amount, rate: books.rate(rateId, starting, per), access: area.access })
   const tasks: Task[] = [], materials: { item: string; quantity: Quantity; unit: string }[] = []

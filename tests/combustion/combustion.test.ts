@@ -51,7 +51,7 @@ test('alarms that are missing are hung and priced', () => {
 })
 
 test('tests asked for: in before the crew, the look with the blower door, ducts tested sealed and bare, out at the end', () => {
-  const ducts: JobFile['ducts'] = [{ id: 'branch', in: 'main', use: 'supply', lies: 'floor', material: 'metal', shape: 'round', diameterIn: 6, lengthFt: 10, gapIn: 0.125, insulationR: 0 }]
+  const ducts: JobFile['ducts'] = [{ id: 'branch', in: 'main', use: 'supply', position: 'floor', material: 'metal', shape: 'round', diameterIn: 6, lengthFt: 10, gapIn: 0.125, insulationR: 0 }]
   const asked = { ducts, tests: { cfm50: 2450, cfm25Total: 210, blowerDoor: 'in-and-out', ductTest: 'in-and-out' } } as const
   const { json } = make({ ...house, ...asked })
   const step = (id: string) => json.tasks.find(t => t.id === id)!.step

@@ -12,7 +12,7 @@ const take = (item: Duct, filled = true, from = books) => ductTakeoff(found(item
 const value = (q: unknown): number => (q as Quantity).value
 
 // 8 in round: 3.14159 · 8 = 25.1327 in round. 25 ft: 25.1327 ÷ 12 · 25 = 52.36 ft². 11 joints: 2.09440 · 11 = 23.038 ft.
-const branch: Duct = { id: 'branch', in: 'main', use: 'supply', lies: 'floor', material: 'metal', shape: 'round', diameterIn: 8, lengthFt: 25, fittings: { elbows: 1, takeoffs: 1, boots: 1 }, gapIn: 0.125, insulationR: 0, cfm: 150 }
+const branch: Duct = { id: 'branch', in: 'main', use: 'supply', position: 'floor', material: 'metal', shape: 'round', diameterIn: 8, lengthFt: 25, fittings: { elbows: 1, takeoffs: 1, boots: 1 }, gapIn: 0.125, insulationR: 0, cfm: 150 }
 
 test('skin, joints, mastic, mesh and wrap of a bare branch', () => {
   const m = take(branch)
@@ -62,7 +62,7 @@ test('a return of 2009 wants R-6, and a narrow duct of 2018 too', () => {
 })
 
 test('put together and hung before it is sealed; flexible duct has two ends and a band on each', () => {
-  const flex: Duct = { id: 'return', in: 'main', use: 'return', lies: 'hung', material: 'flex', shape: 'round', diameterIn: 14, lengthFt: 10, gapIn: 0.375, insulationR: 4.2, disconnected: 1, strapsMissing: 2 }
+  const flex: Duct = { id: 'return', in: 'main', use: 'return', position: 'hung', material: 'flex', shape: 'round', diameterIn: 14, lengthFt: 10, gapIn: 0.375, insulationR: 4.2, disconnected: 1, strapsMissing: 2 }
   const m = take(flex)
   expect(m.tasks.map(t => [t.phase, t.work])).toEqual([['ducts', 'duct-fix'], ['ducts', 'duct-fix'], ['ducts', 'duct-seal'], ['wrap', 'wrap']])
   // 14 in: 3.66519 ft round, two joints: 7.3304 ft; strap 4 ft for each hanger.
@@ -78,7 +78,7 @@ test('sealed already: nothing but joints that came apart', () => {
 
 test('on the floor it stands in the way of the fill; hung above it does not', () => {
   expect(take(branch).tasks.every(t => (t.touches as string[]).includes('main'))).toBe(true)
-  expect(take({ ...branch, lies: 'hung' }).tasks.every(t => (t.touches as string[]).join() === 'branch')).toBe(true)
+  expect(take({ ...branch, position: 'hung' }).tasks.every(t => (t.touches as string[]).join() === 'branch')).toBe(true)
 })
 
 test('faults', () => {

@@ -12,7 +12,7 @@ const plates = { kind: 'top-plate', wall: 'inside', lengthFt: 40, gapIn: 0.125, 
 const house = (hazards: readonly Hazard[], more: Partial<JobFile> = {}): JobFile => ({
   format: 'lidwork-job/1', job: { id: 'quince', title: 'Quince Lane', surveyedOn: '2026-03-01', surveyedBy: 'Ada Invented', status: 'draft' }, house: { state: 'WI', yearBuilt: 1948 }, target: { rValue: 49 },
   notFound: all.filter(k => !hazards.some(h => h.kind === k)), hazards: [...hazards], areas: [openFloor.sample, { ...openFloor.sample, id: 'wing' }], eaves: [], appliances: [], openings: [{ ...plates, in: 'main' }, { ...plates, in: 'wing' }],
-  ducts: [{ id: 'branch', in: 'main', use: 'supply', lies: 'floor', material: 'metal', shape: 'round', diameterIn: 6, lengthFt: 10, gapIn: 0.125, insulationR: 0 }], ...more,
+  ducts: [{ id: 'branch', in: 'main', use: 'supply', position: 'floor', material: 'metal', shape: 'round', diameterIn: 6, lengthFt: 10, gapIn: 0.125, insulationR: 0 }], ...more,
 })
 const left = (data: JobFile) => {
   const { json } = make(data)
@@ -64,7 +64,7 @@ test('suspect wrap on a duct under the fill: the duct stays untouched, and what 
   expect(json.ducts[0]).not.toHaveProperty('rAfter')
   // Hung above the fill, it stops no more than itself.
   const hung = house([{ kind: 'suspect-duct-wrap', of: 'branch', at: 'boot' }])
-  expect(left({ ...hung, ducts: hung.ducts!.map(d => ({ ...d, lies: 'hung' as const })) }).ids).toContain('blow-main')
+  expect(left({ ...hung, ducts: hung.ducts!.map(d => ({ ...d, position: 'hung' as const })) }).ids).toContain('blow-main')
 })
 
 test('gas shuts the house; carbon monoxide by its reading', () => {

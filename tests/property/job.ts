@@ -130,13 +130,13 @@ const eavesOf = (areas: readonly Area[]): fc.Arbitrary<Eave[] | undefined> => fc
 
 type Duct = NonNullable<JobFile['ducts']>[number]
 const duct = (areas: readonly string[]): fc.Arbitrary<Duct> => fc.record({
-  in: fc.constantFrom(...areas), use: one('supply', 'return'), lies: one('floor', 'hung'), shape: one('round', 'rectangular', 'square'), flex: fc.boolean(), board: fc.boolean(), diameterIn: one(2, 4, 6, 8, 14, 20), side: one(6, 8, 12, 20),
+  in: fc.constantFrom(...areas), use: one('supply', 'return'), position: one('floor', 'hung'), shape: one('round', 'rectangular', 'square'), flex: fc.boolean(), board: fc.boolean(), diameterIn: one(2, 4, 6, 8, 14, 20), side: one(6, 8, 12, 20),
   lengthFt: quarters(1, 40), count: sometimes(fc.integer({ min: 1, max: 9 })), joints: sometimes(fc.integer({ min: 0, max: 20 })), fittings: sometimes(fc.record({ elbows: fc.nat(3), takeoffs: fc.nat(2), boots: fc.nat(2) })),
   gapIn: one(0, 0.0625, 0.125, 0.25, 0.5, 2), nearHandler: sometimes(one('yes', 'no')), disconnected: sometimes(fc.integer({ min: 0, max: 3 })), strapsMissing: sometimes(fc.integer({ min: 0, max: 3 })), insulationR: one(0, 0, 3, 4.2, 8, 12),
   onItIn: sometimes(quarters(0, 3)), wrap: one(undefined, undefined, 'no', 'yes'), cfm: sometimes(fc.integer({ min: 40, max: 2000 })), decline,
 }).map(({ shape, flex, board, diameterIn, side, joints, fittings, wrap, ...d }): Duct => clean({
   id: 'duct', ...d, shape, material: flex && shape === 'round' ? 'flex' as const : board ? 'duct-board' as const : 'metal' as const, ...(shape === 'round' ? { diameterIn } : { sizeIn: shape === 'square' ? [side, side] as const : [side, side + 4] as const }),
-  joints, fittings: joints === undefined ? fittings : undefined, wrap: d.lies === 'floor' ? undefined : wrap,
+  joints, fittings: joints === undefined ? fittings : undefined, wrap: d.position === 'floor' ? undefined : wrap,
 }))
 const ductsOf = (areas: readonly string[]): fc.Arbitrary<Duct[] | undefined> => fc.oneof({ weight: 2, arbitrary: fc.constant(undefined) }, { weight: 1, arbitrary: fc.array(duct(areas), { minLength: 1, maxLength: 3 }).map(list => list.map((d, i) => ({ ...d, id: `duct-${i + 1}` }))) })
 
