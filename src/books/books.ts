@@ -40,6 +40,8 @@ export type ChartAnswer =
 export interface BlownProduct extends Product {
   readonly fill: string
   readonly bagLb: Quantity<'lb'>
+  /** Packed into closed cavities, where its maker says. */
+  readonly dense?: { readonly densityPcf: Quantity<'lb/ft3'>; readonly rPerIn: Quantity<'R/in'> }
   answer(need: Quantity<'R'>): ChartAnswer
 }
 

@@ -85,7 +85,8 @@ export function shelf(prices: PriceBook, companyFile: CompanyFile): Shelf {
     if (!byItem.has(p.item)) byItem.set(p.item, product)
   }
   for (const p of prices.blown) if (!blown.has(p.item)) {
-    blown.set(p.item, { ...productOf(p, prices.name), fill: p.fill, bagLb: row(p.bagLb, 'lb', `${prices.name}: ${p.item}`, 'price book'), answer: need => answer(p, prices.name, need) })
+    blown.set(p.item, { ...productOf(p, prices.name), fill: p.fill, bagLb: row(p.bagLb, 'lb', `${prices.name}: ${p.item}`, 'price book'), answer: need => answer(p, prices.name, need),
+      ...(p.dense ? { dense: { densityPcf: row(p.dense.densityPcf, 'lb/ft3', `${prices.name}: ${p.item}, dense`, 'price book'), rPerIn: row(p.dense.rPerIn, 'R/in', `${prices.name}: ${p.item}, dense`, 'price book') } } : {}) })
   }
   const rates = new Map((companyFile.rates ?? []).map(r => [r.work, r.hours])), values = new Map((companyFile.values ?? []).map(v => [v.id, v.value]))
   const subs = new Map((companyFile.subcontract ?? []).map(s => [s.work, s.price]))

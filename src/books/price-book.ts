@@ -5,7 +5,7 @@ import { PRICES_FORMAT } from './format-names.ts'
 /** What a product may be for. A kind asks for a role; the price book says what fills it. */
 export const roleNames = ['seam-sealant', 'hot-sealant', 'gap-foam', 'light-cover-ic', 'light-ic-airtight', 'box-board', 'rigid-cover', 'support', 'sheet-metal', 'rigid-dam', 'depth-marker',
   'weatherstrip', 'latch', 'panel-batt', 'panel-tray', 'baffle-16', 'baffle-24', 'wind-block', 'vacuum-bag', 'debris-bag', 'protection-kit',
-  'compatible-sealant', 'stack-collar', 'box-flag', 'fan-duct', 'fan-duct-wide', 'smooth-duct', 'roof-cap', 'stair-cover', 'flue-set', 'maker-firestop', 'mastic', 'mesh', 'duct-tape', 'duct-band', 'duct-strap', 'duct-wrap', 'co-alarm', 'soffit-vent'] as const
+  'compatible-sealant', 'stack-collar', 'box-flag', 'fan-duct', 'fan-duct-wide', 'smooth-duct', 'roof-cap', 'stair-cover', 'flue-set', 'maker-firestop', 'mastic', 'mesh', 'duct-tape', 'duct-band', 'duct-strap', 'duct-wrap', 'co-alarm', 'soffit-vent', 'floor-batt', 'wall-batt', 'wall-board', 'plug'] as const
 export type RoleName = (typeof roleNames)[number]
 
 const units = ['each', 'pair', 'ft', 'ft2', 'fl oz', 'gal', 'bag', 'person-day'] as const
@@ -48,6 +48,7 @@ export const blownSchema = f.fields({
   fill: f.word(['cellulose', 'fiberglass'] as const, 'what is blown'),
   bagLb: f.number('lb', { above: 0, max: 200 }, 'net weight of a bag'),
   between: f.optional(f.word(['interpolate', 'next-row'] as const, 'between two rows: interpolate, marked; or the next row up', { default: 'interpolate' })),
+  dense: f.optional(f.fields({ densityPcf: f.number('lb/ft3', { min: 0.5, max: 6 }, 'least density packed', { examples: [3.5] }), rPerIn: f.number('R/in', { min: 1, max: 6 }, 'R of an inch packed', { examples: [3.7] }) }, 'packed into closed cavities, by its maker’s figures')),
   chart: f.list(chartRowSchema, 'rows of the chart, R rising', { min: 1, max: 60 }),
 }, 'a blown product with its chart')
 

@@ -25,6 +25,10 @@ export const needR = formula({ id: 'r-needed', says: 'R short to a whole R, half
 export const finalR = formula({ id: 'r-final', says: 'existing that stays + the row blown', source: 'IECC R402.1: layers of insulation add',
   args: { existingR: ['R', 0, 100], chartR: ['R', 0, 100] }, gives: 'R', fn: x => x.existingR + x.chartR })
 
+/** A layer whose gaps stay empty, as one R: films and board on both paths. */
+export const gappedR = formula({ id: 'r-gapped', says: '1 ÷ ((1 − gaps) ÷ (R + base) + gaps ÷ base) − base', source: 'ASHRAE Handbook Fundamentals ch. 25, parallel paths; gaps by grade, ANSI/RESNET/ICC 301',
+  args: { r: ['R', 0, 120], gaps: ['fraction', 0, 0.5], base: ['R', 0.1, 20] }, gives: 'R', fn: x => 1 / ((1 - x.gaps) / (x.r + x.base) + x.gaps / x.base) - x.base })
+
 export const seriesR = formula({ id: 'r-series', says: 'base + fill', source: 'ASHRAE Handbook Fundamentals, series resistances',
   args: { base: ['R', 0.1, 20], fill: ['R', 0, 120] }, gives: 'R', fn: x => x.base + x.fill })
 

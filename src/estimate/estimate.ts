@@ -136,15 +136,15 @@ function hoursByPhase(steps: readonly Step[]): Partial<Record<Phase, Quantity<'h
 
 function areaOut(a: Taken['areas'][number], taken: Taken, stands: Standing) {
   const { measure, id } = a
-  const buried = stands.open.some(t => t.work === 'blow' && t.buries?.includes(id))
+  const buried = stands.open.some(t => t.buries?.includes(id) && t.work !== 'lay-back')
   const lost = measure.filled && !buried
-  const stoppedBy = [...new Set(stands.stopped.filter(s => s.task.work === 'blow' && s.task.buries?.includes(id)).map(s => s.gate))]
+  const stoppedBy = [...new Set(stands.stopped.filter(s => s.task.buries?.includes(id) && s.task.work !== 'lay-back').map(s => s.gate))]
   const avg = averages(measure, taken.openings.filter(o => o.found.item.in === id).flatMap(o => o.measure.paths ?? []))
-  const figures = { ...measure.figures, uBefore: avg.uBefore, uAfter: avg.uAfter, averageR: avg.averageR }
+  const figures = { ...measure.figures, ...(avg ? { uBefore: avg.uBefore, uAfter: avg.uAfter, averageR: avg.averageR } : {}) }
   const shown = Object.fromEntries(Object.entries(figures).filter(([name]) => !lost || !measure.fillFigures.includes(name)))
   const findings: Finding[] = []
   const bare = taken.openings.filter(o => o.found.item.in === id && o.measure.paths?.some(p => p.bareTops))
-  if (!lost && avg.withoutBareTops) {
+  if (!lost && avg?.withoutBareTops) {
     const n = bare.flatMap(o => o.measure.paths ?? []).reduce((sum, p) => sum + (p.bareTops?.value ?? 0), 0)
     const cost = avg.withoutBareTops.value - avg.averageR.value
     findings.push({ code: 'bare-box-tops', severity: 'note', path: bare[0]!.found.at, says: `${n} bare box ${n === 1 ? 'top costs' : 'tops cost'} R ${cost.toFixed(1)} of ${avg.withoutBareTops.value.toFixed(1)}`,

@@ -14,10 +14,12 @@ export interface GateOut {
 }
 export interface StoppedOut { id: string; title: string; phase: Phase; gate: string; why: string }
 export interface AreaOut {
-  id: string; kind: string; areaFt2: number; netAreaFt2: number; existingR: number; targetR: number; addedR: number
-  product?: string; chartR?: number; interpolated?: boolean; settledDepthIn?: number; initialDepthIn?: number
+  id: string; kind: string; areaFt2: number; netAreaFt2: number
+  /** Absent where a ceiling is left out of the insulation. */
+  existingR?: number; targetR?: number; addedR?: number
+  product?: string; chartR?: number; /** R of batts laid, and of fill packed to its density. */ battR?: number; packedR?: number; interpolated?: boolean; settledDepthIn?: number; initialDepthIn?: number
   topOfFillInitialIn?: number; topOfFillSettledIn?: number; bags?: number; addedWeightPsf?: number; ceilingLoadPsf?: number; ceilingLimitPsf?: number
-  finalR?: number; averageR?: number; uBefore: number; uAfter?: number; edgeStripFt?: number
+  finalR?: number; averageR?: number; uBefore?: number; uAfter?: number; edgeStripFt?: number
   /** The taper at the eaves: fill at the inside face of the wall, and what the strip averages. */
   edgeStrip?: { widthFt: number; areaFt2: number; wallDepthIn: number; averageR: number }
   markers?: number

@@ -7,10 +7,11 @@ import { ductTakeoff, type Duct, type DuctMeasure } from '../scope/ducts.ts'
 import { zoneOf } from '../reference/zones.ts'
 import { atticVents, type Vents } from '../scope/vents.ts'
 import type { Leak } from '../scope/leaks.ts'
+import { vermiculiteGate } from '../scope/hazards/vermiculite.ts'
 import { exhaustMeasure } from '../scope/exhausts.ts'
 import { appliancesNotListed, applianceMeasure, flueWithoutAppliance, takesRoomAir } from '../scope/appliances.ts'
 import { areaKinds, hazardKinds, openingKinds, type Opening } from '../scope/index.ts'
-import type { AreaMeasure } from '../scope/areas/open-floor.ts'
+import type { AreaKind, AreaMeasure } from '../scope/area-kind.ts'
 import { personHours } from '../calc/arithmetic.ts'
 import { CAUTION, found, part, takes, workOf, type AreaAround, type Found, type Gate, type House, type Kind, type Measure, type OpeningAround } from '../scope/kind.ts'
 import { exactly, given, OutOfRange, total, work, type Quantity } from '../units/quantity.ts'
@@ -69,22 +70,23 @@ export function takeoff(job: JobFile, books: Books): Taken {
 
   const areas = job.areas.flatMap((item, i): AreaTaken[] => {
     const at = `/areas/${i}`
-    const kind = areaKinds.find(k => k.kind === item.kind)!
+    const kind = areaKinds.find(k => k.kind === item.kind)! as unknown as AreaKind<never>
     const fill = job.choices?.fill?.[item.id]
     if (fill !== undefined && !books.blown(fill)) {
       findings.push({ code: 'product-unknown', severity: 'error', path: `/choices/fill/${item.id}`, says: fill, why: 'the price book has no such blown product', mend: `write one of: ${books.blownItems.join(', ')}` })
       return []
     }
-    const measure = guarded(at, findings, () => kind.takeoff(found(item, at, item.id), books, {
+    const measure = guarded(at, findings, () => kind.takeoff(found(item, at, item.id) as never, books, {
       eaves: eaves.filter(e => e.item.in === item.id), ...(fill === undefined ? {} : { fill, fillAt: `/choices/fill/${item.id}` }), ...(hatchIn ? { hatchIn } : {}),
       eavesUnknown: job.eaves === undefined,
     }))
     if (!measure) return []
     // A hazard that the file describes is said once, in its own words.
-    const gates = (measure.gates ?? []).filter(g => !job.hazards.some(h => h.kind === g.code))
+    const old = ('existing' in item ? item.existing : []).flatMap((l, n): Gate[] => (l.fill === 'vermiculite' ? [vermiculiteGate(`${item.id}, old fill`, `${at}/existing/${n}`)] : []))
+    const gates = [...old, ...measure.gates ?? []].filter(g => !job.hazards.some(h => h.kind === g.code))
     return [{ id: item.id, at, measure: { ...measure, gates } }]
   })
-  const around = new Map<string, AreaAround>(areas.map(a => [a.id, { id: a.id, topOfFillInitialIn: a.measure.topOfFillInitialIn, access: a.measure.access, filled: a.measure.filled }]))
+  const around = new Map<string, AreaAround>(areas.map(a => [a.id, { id: a.id, topOfFillInitialIn: a.measure.topOfFillInitialIn, access: a.measure.access, filled: a.measure.loose }]))
 
   const zone = zoneOf(job.house, job.target.code)?.zone
   const numbers = new Map<string, number>()
@@ -118,7 +120,7 @@ export function takeoff(job: JobFile, books: Books): Taken {
     ...alarms(job, books),
   ]
   const vents = atticVents(job.eaves === undefined ? undefined : eaves, job.highVents?.map((v, i) => found(v, `/highVents/${i}`, `high-vent-${i + 1}`)), {
-    areaFt2: total('ft2', Object.fromEntries(areas.map(a => [a.id, a.measure.figures['areaFt2'] as Quantity]))), edition: job.target.code, zone, retarder: areas.every(a => a.measure.retarder),
+    areaFt2: total('ft2', Object.fromEntries(areas.filter(a => a.measure.floor).map(a => [a.id, a.measure.figures['areaFt2'] as Quantity]))), edition: job.target.code, zone, retarder: areas.every(a => !a.measure.floor || a.measure.retarder),
   }, books)
   if (vents) house.push({ figures: {}, tasks: [], gates: vents.gates, findings: vents.findings })
   for (const m of [...areas.map(a => a.measure), ...openings.map(o => o.measure), ...ducts.map(d => d.measure), ...house]) findings.push(...m.findings ?? [])

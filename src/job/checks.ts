@@ -5,7 +5,7 @@ import { nearest } from '../findings/suggest.ts'
 import { dateFault } from '../files/dates.ts'
 import { editions } from '../reference/targets.ts'
 import { countiesNamed, countiesNear, zoneByMap, zoneMaps, zoneOn } from '../reference/zones.ts'
-import { areaKinds, openingKinds } from '../scope/index.ts'
+import { areaKinds, hasEaves, openingKinds } from '../scope/index.ts'
 import { ventFaults } from '../scope/vents.ts'
 import { ductFaults } from '../scope/ducts.ts'
 import { found, type Found } from '../scope/kind.ts'
@@ -78,7 +78,7 @@ const either = (names: readonly string[]): string => (names.length < 2 ? names.j
 /** The climate zone: written, or of the county by the map of the edition. */
 const zone: Rule = ({ target: { code, rValue }, house, areas }, say) => {
   const { state, county, climateZone } = house
-  const asked = code !== undefined && rValue === undefined && areas.some(a => a.rValue === undefined), needed = asked && climateZone === undefined
+  const asked = code !== undefined && rValue === undefined && areas.some(a => !('rValue' in a) || a.rValue === undefined), needed = asked && climateZone === undefined
   const edition = code ?? editions.at(-1)!, map = zoneMaps[edition]
   const byMap = zoneByMap(map, house), named = county === undefined ? [] : countiesNamed(state, county)
   if (county !== undefined && named.length === 0) {
@@ -101,7 +101,7 @@ const notFound: Rule = (job, say) => {
     seen.add(kind)
     const at = job.hazards.findIndex(h => h.kind === kind)
     if (at !== -1) say('hazard-found-and-not', `/notFound/${i}`, `in notFound: ${kind}`, `under hazards the same is seen or suspected (${job.hazards[at]!.at})`, 'take it out of notFound, or out of hazards')
-    job.areas.forEach((a, n) => a.existing.forEach((l, m) => {
+    job.areas.forEach((a, n) => 'existing' in a && a.existing.forEach((l, m) => {
       if (l.fill === kind) say('hazard-found-and-not', `/areas/${n}/existing/${m}/fill`, `${kind} as old fill of ${a.id}`, `notFound says that there is none`, 'take it out of notFound, or write what the layer is')
     }))
   }
@@ -112,17 +112,28 @@ const SPARE_BAYS = 2
 
 const eaves: Rule = (job, say) => {
   if (job.eaves === undefined) {
-    for (const [i, area] of job.areas.entries()) if (area.kind === 'open-floor') say('eaves-missing', `/areas/${i}/id`, `no eaves listed for ${area.id}`, 'taper, baffles and wind blocks are left out of R and price', 'list them under eaves:, or write eaves: [] where no roof edge bears on this ceiling', { severity: 'warning' })
+    for (const [i, area] of job.areas.entries()) if (hasEaves(area)) say('eaves-missing', `/areas/${i}/id`, `no eaves listed for ${area.id}`, 'taper, baffles and wind blocks are left out of R and price', 'list them under eaves:, or write eaves: [] where no roof edge bears on this ceiling', { severity: 'warning' })
     return
   }
   for (const [i, eave] of job.eaves.entries()) {
     const area = job.areas.find(a => a.id === eave.in), at = `/eaves/${i}`
     if (!area) continue
+    if (!hasEaves(area)) { say('eave-needs-floor', `${at}/in`, `in: ${eave.in}`, `a ${area.kind} has no eave: baffles and taper belong to the floor under the roof edge`, 'write the id of that floor'); continue }
     const perimeterFt = area.rectanglesFt.reduce((sum, [a, b]) => sum + a + b, 0) * 2
     if (eave.lengthFt > perimeterFt) say('eave-too-long', `${at}/lengthFt`, `${eave.lengthFt} ft of eave`, `the rectangles of ${area.id} measure ${perimeterFt} ft all round`, 'measure the eave or the rectangles again')
     const most = eave.bays ?? Math.floor(eave.lengthFt * IN_PER_FT / area.joists.spacingIn) + SPARE_BAYS
     if (eave.ventedBays > most) say('more-vented-than-bays', `${at}/ventedBays`, `${eave.ventedBays} vented bays`, eave.bays === undefined ? `${eave.lengthFt} ft at ${area.joists.spacingIn} in has ${most} bays at most` : `the eave has ${eave.bays} bays`, 'count the bays again')
     if ((eave.goodBaffles ?? 0) > eave.ventedBays) say('more-baffles-than-vented', `${at}/goodBaffles`, `${eave.goodBaffles} good baffles`, `only ${eave.ventedBays} bays are vented; goodBaffles counts vented bays whose baffle may stay`, 'count again')
+  }
+}
+
+/** What is left out, or stays as it is, lies beside a floor that gets fill. */
+const beside: Rule = (job, say) => {
+  const floors = job.areas.filter(hasEaves).map(a => a.id)
+  for (const [i, a] of job.areas.entries()) {
+    if (!('beside' in a) || floors.includes(a.beside)) continue
+    const near = nearest(a.beside, floors)
+    say('beside-no-floor', `/areas/${i}/beside`, `beside: ${a.beside}`, floors.length === 0 ? 'the job has no floor that gets fill' : `no floor that gets fill has that id; ${namesOf('floor', floors)}`, near ? `did you mean ${near}?` : 'write the id of the floor beside it')
   }
 }
 
@@ -148,7 +159,7 @@ const dates: Rule = (job, say) => {
   if (yearBuilt !== undefined && yearBuilt > surveyed) say('built-after-survey', '/house/yearBuilt', `yearBuilt: ${yearBuilt}`, `the survey was in ${surveyed}`, 'correct the one or the other')
 }
 
-const rules: readonly Rule[] = [unique('areas', 'area'), unique('appliances', 'appliance'), unique('ducts', 'duct'), unique('exhausts', 'fan'), inScope, inAnArea, ofAnAppliance, ofADuct, target, zone, notFound, eaves, choices, dates]
+const rules: readonly Rule[] = [unique('areas', 'area'), unique('appliances', 'appliance'), unique('ducts', 'duct'), unique('exhausts', 'fan'), inScope, inAnArea, ofAnAppliance, ofADuct, target, zone, notFound, eaves, beside, choices, dates]
 
 /** All that the rules find in a job that has the right form. */
 export function checks(job: JobFile): Finding[] {

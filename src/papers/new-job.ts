@@ -62,7 +62,8 @@ export function newJob(): string {
       ...keys(of('appliances'), ''), 'appliances:', item(HEATER, of('appliances'), '  ', true)]),
     section(capital(at('exhausts').description!), [...keys(of('exhausts'), ''), '# exhausts:', `  # - ${typed(HOOD, of('exhausts'))}`]),
     block('tests'),
-    section(`Areas: ${at('areas').description!}`, ['areas:', ...areaBlock(area.kind, area.title, node(area.schema), area.sample as unknown as Readonly<Record<string, Value>>)]),
+    section(`Areas: ${at('areas').description!}`, ['areas:', ...areaBlock(area.kind, area.title, node(area.schema), area.sample as unknown as Readonly<Record<string, Value>>),
+      ...areaKinds.slice(1).flatMap(k => [`  # ${k.kind}: ${k.title}`, item(k.sample as unknown as Value, node(k.schema as TSchema), '  ', false)])]),
     section(`Eaves: ${at('eaves').description!}`, [...keys(of('eaves'), ''), 'eaves:', ...EAVES.map(e => item(e, of('eaves'), '  ', true))]),
     section(capital(at('highVents').description!), [...keys(of('highVents'), ''), '# highVents:', ...HIGH.map(v => `  # - ${typed(v, of('highVents'))}`)]),
     section(capital(at('openings').description!), [

@@ -133,7 +133,7 @@ const maybe = (x: number | undefined, say: (x: number) => string): string => (x 
 type AreaColumn = readonly [head: string, unit: string, width: number, of: (a: AreaOut) => string]
 
 const AREA_COLUMNS: readonly AreaColumn[] = [
-  ['now', 'R', 7, a => figure(a.existingR, 1)], ['goal', 'R', 7, a => figure(a.targetR, 1)], ['row', '', 8, a => maybe(a.chartR, r => rowR(r, a.interpolated !== true))],
+  ['now', 'R', 7, a => maybe(a.existingR, r => figure(r, 1))], ['goal', 'R', 7, a => maybe(a.targetR, r => figure(r, 1))], ['row', '', 8, a => (a.chartR === undefined ? maybe(a.battR ?? a.packedR, r => rowR(r, false)) : rowR(a.chartR, a.interpolated !== true))],
   ['blown', 'in', 9, a => maybe(a.initialDepthIn, depthCell)], ['settled', 'in', 10, a => maybe(a.settledDepthIn, depthCell)], ['bags', '', 9, a => maybe(a.bags, x => figure(x, 2))],
 ]
 
@@ -153,9 +153,10 @@ const INDENT = 5
 function areaSentence(a: AreaOut, product: string | undefined): string {
   const size = `${a.id}, ${words(a.kind)}, ${figure(a.areaFt2)}${NB}ft²${a.netAreaFt2 === a.areaFt2 ? '' : ` (${figure(a.netAreaFt2)}${NB}ft² net)`}`
   if (a.stoppedBy.length > 0) return `${size}: nothing is blown in this price, ${a.stoppedBy.map(s => (s === 'declined' ? 'the owner keeps an opening open' : `stopped by ${s}`)).join(', ')}.`
+  if (a.existingR === undefined) return `${words(a.kind)} ${a.id}, ${figure(a.areaFt2)}${NB}ft²: left out; the line beside it is closed and dammed.`
   if (product === undefined) return `${size}: left as it is.`
   const ruler = a.topOfFillInitialIn === undefined ? '' : `, to ${depth(a.topOfFillInitialIn).replace(' ', NB)}${NB}in on the ruler`
-  const really = a.averageR === undefined ? '' : ` ${a.finalR === undefined ? 'The' : `Nominal ${workedR(a.finalR)}; the`} ceiling will average ${workedR(a.averageR)} of ${plainFigure(a.targetR)}${short(a.averageR, a.targetR)}.${edgeWords(a)}`
+  const really = a.averageR === undefined ? '' : ` ${a.finalR === undefined ? 'The' : `Nominal ${workedR(a.finalR)}; the`} ${a.kind === 'knee-wall' ? 'wall' : 'ceiling'} will average ${workedR(a.averageR)}${a.targetR === undefined ? '' : ` of ${plainFigure(a.targetR)}${short(a.averageR, a.targetR)}`}.${edgeWords(a)}`
   return `${size}: ${product}${ruler}.${really}`
 }
 

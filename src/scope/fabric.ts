@@ -16,10 +16,12 @@ export interface FabricInput {
   readonly framingShare: Quantity<'fraction'>
   readonly topSettled: Quantity<'in'>
   readonly rowOf: ChartRow | undefined
+  /** What comes on top leaves the gaps below it empty. */
+  readonly gapsStay?: boolean
 }
 
 /** New fill drops into the gaps between batts, so the gap path is new fill from the board up. */
-export function fabricOf({ layers, oldDepth, existingR, keptIn, gaps, joistIn, framingShare, topSettled, rowOf }: FabricInput) {
+export function fabricOf({ layers, oldDepth, existingR, keptIn, gaps, joistIn, framingShare, topSettled, rowOf, gapsStay = false }: FabricInput) {
   const base = baseR()
   const keptPerInch = keptIn.value === 0 ? exactly(0, 'R/in', 'no fill stays') : work(rPerInch, { r: existingR, depthIn: keptIn })
   const newPerInch = rowOf ? work(settledPerInch, { chartR: rowOf.r, settledDepthIn: rowOf.settledDepthIn }) : exactly(0, 'R/in', 'nothing is blown')
@@ -31,7 +33,7 @@ export function fabricOf({ layers, oldDepth, existingR, keptIn, gaps, joistIn, f
     joistR: work(joistPathR, { base, joistIn, woodPerInch: woodPerInch(), keptAboveIn: aboveJoist(before.depth), keptPerInch: beforePerInch, newAboveIn: exactly(0, 'in', 'nothing blown yet'), newPerInch: exactly(0, 'R/in', 'nothing blown yet') }) })
   const filledR = rowOf ? total('R', { existing: existingR, chart: rowOf.r }) : existingR
   const newAbove = rowOf ? work(newAboveJoist, { topIn: topSettled, joistIn, keptIn }) : exactly(0, 'in', 'nothing is blown')
-  const gapFill = rowOf ? total('R', { filled: work(layerR, { depthIn: keptIn, perInch: newPerInch, squeezed: exactly(0, 'fraction', 'loose fill') }), chart: rowOf.r }) : exactly(0, 'R', 'open gap')
+  const gapFill = rowOf && gapsStay ? rowOf.r : rowOf ? total('R', { filled: work(layerR, { depthIn: keptIn, perInch: newPerInch, squeezed: exactly(0, 'fraction', 'loose fill') }), chart: rowOf.r }) : exactly(0, 'R', 'open gap')
   const uFieldAfter = work(fieldU, { framing: framingShare, gaps, cavityR: work(seriesR, { base, fill: filledR }), gapR: work(seriesR, { base, fill: gapFill }),
     joistR: work(joistPathR, { base, joistIn, woodPerInch: woodPerInch(), keptAboveIn: aboveJoist(keptIn), keptPerInch, newAboveIn: newAbove, newPerInch }) })
   return { base, keptPerInch, newPerInch, beforePerInch, uFieldBefore, uFieldAfter }

@@ -1,6 +1,14 @@
 // The kinds, in the order in which a reference lists them. A kind is a file here and a line in this list.
 import type { Static } from '../fields/index.ts'
 import { openFloor } from './areas/open-floor.ts'
+import { deckedFloor } from './areas/decked-floor.ts'
+import { kneeWallFloor } from './areas/knee-wall-floor.ts'
+import { kneeWall } from './areas/knee-wall.ts'
+import { slope } from './areas/slope.ts'
+import { platform } from './areas/platform.ts'
+import { garage } from './areas/garage.ts'
+import { porch } from './areas/porch.ts'
+import { closedVault } from './areas/closed-vault.ts'
 import { chimney } from './openings/chimney.ts'
 import { droppedSoffit } from './openings/dropped-soffit.ts'
 import { hatch } from './openings/hatch.ts'
@@ -33,10 +41,13 @@ import { gasLeak } from './hazards/gas-leak.ts'
 import { carbonMonoxide } from './hazards/carbon-monoxide.ts'
 import { leadPaint } from './hazards/lead-paint.ts'
 
-export const areaKinds = [openFloor] as const
+export const areaKinds = [openFloor, deckedFloor, kneeWallFloor, kneeWall, slope, platform, garage, porch, closedVault] as const
 export const openingKinds = [topPlate, recessedLight, chimney, droppedSoffit, hatch, wireHole, pipe, plumbingStack, ceilingBox, openStudBay, ductBoot, openChase, exhaustFan, pullDownStair, atticDoor, metalFlue, combustionAirOpening, heatProducingDevice, waterLine] as const
 export const hazardKinds = [vermiculite, knobAndTube, openSplice, wetWood, mold, animals, suspectDuctWrap, damagedFlue, unventedRoof, gasLeak, carbonMonoxide, leadPaint] as const
 
 export type Area = Static<(typeof areaKinds)[number]['schema']>
+/** A floor under a roof edge. */
+export type FloorArea = Extract<Area, { readonly heelIn: number }>
+export const hasEaves = (a: Area): a is FloorArea => 'heelIn' in a
 export type Opening = Static<(typeof openingKinds)[number]['schema']>
 export type Hazard = Static<(typeof hazardKinds)[number]['schema']>

@@ -72,7 +72,7 @@ const LISTS: Readonly<Record<string, { verdict: EstimateOut['verdict']; catches:
     { must: 'a 3/8 in gap is bridged, an 1/8 in gap near the air handler takes mesh', in: e => e.ducts.find(d => d.id === 'return')!.method.startsWith('bridged') && e.ducts.find(d => d.id === 'trunk')!.method === 'mastic and mesh' },
     { must: 'wrap goes round what is there: an inch of it on the branches', in: e => Math.abs(e.ducts.find(d => d.id === 'branches')!.wrapFt2! - (8 * Math.PI + 17) / 12 * 66) < 0.1 },
     { must: 'the low heel: a strip at the eaves of its own R', in: e => e.areas[0]!.edgeStrip!.averageR < e.areas[0]!.averageR! && e.areas[0]!.edgeStrip!.wallDepthIn < 5 },
-    { must: 'two old layers count, and the deficit takes an interpolated row, marked', in: e => Math.abs(e.areas[0]!.existingR - (3.35 * 3.2 + 2 * 3.5)) < 0.01 && e.areas[0]!.interpolated === true },
+    { must: 'two old layers count, and the deficit takes an interpolated row, marked', in: e => Math.abs(e.areas[0]!.existingR! - (3.35 * 3.2 + 2 * 3.5)) < 0.01 && e.areas[0]!.interpolated === true },
     { must: 'vents are enough for one part of 300, short of nothing but five square inches at 1/150', in: e => e.atticVents!.neededIn2 < e.atticVents!.netFreeIn2 },
     { must: 'boxes that are buried get flags, covers do not', in: e => e.materials.find(m => m.item === 'box-flag')!.buy === 8 },
     { must: 'the price says what it depends on, first', in: e => e.price.excludes.slice(0, 5).every(x => x.startsWith('The price holds only if')) },

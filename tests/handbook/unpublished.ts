@@ -67,4 +67,12 @@ export const unpublished: Readonly<Record<string, string>> = {
   'share-of-needed': ARITHMETIC,
   'vents-to-add': ARITHMETIC,
   'hose-steps': ARITHMETIC,
+  'cavity-volume': GEOMETRY,
+  'packed-bags': ARITHMETIC,
+  'cavity-depth': ARITHMETIC,
+  'holes': ARITHMETIC,
+  'bays-of': ARITHMETIC,
+  'block-area': GEOMETRY,
+  'block-edge': GEOMETRY,
+  'r-gapped': APART,
 }

@@ -80,7 +80,7 @@ export function stoppedHouse(): EstimateOut {
     ...h, verdict: 'stop', tasks: [], sealing: [], materials: [],
     gates: h.gates.filter(g => g.state !== 'mend').map(g => (g.id === 'vermiculite' ? { id: g.id, code: g.code, state: g.state, open: true, stops: g.stops, where: g.where, why: g.why, clearedBy: g.clearedBy, line: g.line, path: g.path } : g)),
     stopped: h.tasks.map(t => ({ id: t.id, title: t.title, phase: t.phase, gate: 'vermiculite', why: 'vermiculite may hold asbestos' })),
-    areas: h.areas.map(a => ({ id: a.id, kind: a.kind, areaFt2: a.areaFt2, netAreaFt2: a.netAreaFt2, existingR: a.existingR, targetR: a.targetR, addedR: a.addedR, uBefore: a.uBefore, stoppedBy: ['vermiculite'] })),
+    areas: h.areas.map(a => ({ id: a.id, kind: a.kind, areaFt2: a.areaFt2, netAreaFt2: a.netAreaFt2, existingR: a.existingR!, targetR: a.targetR!, addedR: a.addedR!, uBefore: a.uBefore!, stoppedBy: ['vermiculite'] })),
     labor: { personHours: 0, wageCents: 4800, byPhase: {}, crewSize: 2, days: 0 },
     price: { otherCents: 12500, directCents: 12500, excludes: ['Every sealing and blowing task'] },
   }

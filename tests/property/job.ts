@@ -15,18 +15,19 @@ import { lumber } from '../../src/reference/ceilings.ts'
 import { fills } from '../../src/reference/fills.ts'
 import { editions, zones } from '../../src/reference/targets.ts'
 import { phases, type Phase } from '../../src/scope/kind.ts'
+import { openFloor, type OpenFloor } from '../../src/scope/areas/open-floor.ts'
 import type { Appliance } from '../../src/scope/appliances.ts'
-import { hazardKinds, openingKinds, type Area, type Hazard, type Opening } from '../../src/scope/index.ts'
+import { areaKinds, hasEaves, hazardKinds, openingKinds, type Area, type FloorArea, type Hazard, type Opening } from '../../src/scope/index.ts'
 
 /** One seed for all runs; another one by LIDWORK_SEED. */
 export const seed = Number(process.env.LIDWORK_SEED ?? 20260303)
-export const RUNS = 500
+export const RUNS = 600
 export const run = { seed, numRuns: RUNS }
 /** For checks that make each house several times. */
 export const fewer = { seed, numRuns: RUNS / 2 }
 
 type Eave = NonNullable<JobFile['eaves']>[number]
-type Layer = Area['existing'][number]
+type Layer = OpenFloor['existing'][number]
 
 /** Steps of a quarter, as a tape reads. */
 const quarters = (min: number, max: number) => fc.integer({ min: min * 4, max: max * 4 }).map(n => n / 4)
@@ -55,13 +56,13 @@ const layer: fc.Arbitrary<Layer> = fc.oneof({ weight: 30, arbitrary: fc.constant
 /** What lies on a removed layer is removed or moved too. */
 const layers = fc.array(layer, { maxLength: 3 }).map(list => list.map((l, i): Layer => list.slice(0, i).some(b => b.action === 'remove') && l.action !== 'move' ? { ...l, action: 'remove' } : l))
 
-const areaOf = (id: string): fc.Arbitrary<Area> => fc.record({
+const openFloorOf = (id: string): fc.Arbitrary<OpenFloor> => fc.record({
   rectanglesFt: fc.array(pair(6, 60), { minLength: 1, maxLength: 3 }), left: sometimes(fc.integer({ min: 1, max: 8 }), 4),
   joists: fc.record({ size: fc.constantFrom(...lumber.rows.map(r => r.size)), spacingIn: one(12, 16, 16, 19.2, 24, 24, 32) }),
   ceiling: fc.record({ board: one('gypsum', 'gypsum', 'gypsum', 'sag-resistant-gypsum', 'plaster', 'plank', 'tile'), thicknessIn: one(0.375, 0.5, 0.5, 0.625, 0.75), condition: one('sound', 'sound', 'sound', 'sound', 'sound', 'sound', 'sagging', 'stained') }),
   roofPitch: fc.integer({ min: 2, max: 14 }), heelIn: quarters(1, 20), wallIn: sometimes(quarters(3, 12)), ventGapIn: sometimes(quarters(1, 3)), headroomIn: fc.integer({ min: 12, max: 120 }),
-  webs: sometimes(one('open', 'w', 'dense')), rValue: sometimes(fc.integer({ min: 11, max: 60 }), 5), existing: layers,
-}).map(({ left, ...rest }): Area => {
+  webs: sometimes(one('open', 'w', 'dense')), rValue: sometimes(fc.integer({ min: 11, max: 60 }), 5), existing: layers, cover: sometimes(one('blow', 'batts', 'none'), 6),
+}).map(({ left, ...rest }): OpenFloor => {
   const gross = rest.rectanglesFt.reduce((sum, [a, b]) => sum + a * b, 0)
   return { kind: 'open-floor', id, ...clean({ ...rest, leaveOut: left === undefined ? undefined : [{ what: 'stair head', areaFt2: Math.floor(gross * left) / 10 }] }) }
 })
@@ -83,6 +84,17 @@ function near(node: Node, good: unknown): fc.Arbitrary<unknown> {
   return fc.constantFrom(...[middle, middle, middle / 2, middle * 1.5, middle * 2, middle + 1].filter(fits), middle)
 }
 
+/** Other kinds of area by their schema and sample, beside the first area where they lie beside one. */
+const otherArea = (id: string, first: string): fc.Arbitrary<Area> => fc.oneof(...areaKinds.filter(k => k !== openFloor as unknown).map(kind => {
+  const schema = kind.schema as unknown as Node, sample = kind.sample as unknown as Readonly<Record<string, unknown>>
+  const keys = Object.entries(schema.properties!).filter(([key]) => key !== 'id' && key !== 'beside' && key !== 'existing' && key !== 'leaveOut')
+  return fc.record({ ...Object.fromEntries(keys.map(([key, node]) => [key, schema.required?.includes(key) ? near(node, sample[key]) : sometimes(near(node, sample[key]))])), id: fc.constant(id),
+    ...(schema.properties!['beside'] ? { beside: fc.constant(first) } : {}), ...(schema.properties!['existing'] ? { existing: one(sample['existing'], []) } : {}) }).map(clean) as unknown as fc.Arbitrary<Area>
+}))
+/** The first area is an open floor, which others may lie beside. */
+const areaOf = (id: string, i: number, all: readonly string[]): fc.Arbitrary<Area> => (i === 0 ? openFloorOf(id) : fc.oneof<fc.Arbitrary<Area>[]>(openFloorOf(id), otherArea(id, all[0]!)))
+  .map(a => (a.kind === 'decked-floor' && a.way === 'under' ? Object.fromEntries(Object.entries(a).filter(([k]) => k !== 'riserIn' && k !== 'leaveOff')) as Area : a))
+
 /** Openings of a kind by its own schema and sample: any word in each list, numbers about those of the sample, what is optional there or not. */
 function bySchema(kind: (typeof openingKinds)[number], areas: readonly string[]): fc.Arbitrary<Opening> {
   const schema = kind.schema as unknown as Node, sample = kind.sample as Readonly<Record<string, unknown>>
@@ -92,6 +104,7 @@ function bySchema(kind: (typeof openingKinds)[number], areas: readonly string[])
 
 const BY_HAND = ['top-plate', 'recessed-light', 'chimney', 'dropped-soffit', 'hatch']
 const opening = (areas: readonly string[]): fc.Arbitrary<Opening> => fc.oneof(
+  fc.record({ kind: fc.constant('water-line' as const), ...where(areas), lengthFt: quarters(4, 20), heightIn: one(2, 12, 30), contents: one('wet', 'dry'), material: one('copper', 'cpvc'), sprinkler: one('yes', 'no') }),
   ...openingKinds.filter(k => !BY_HAND.includes(k.kind)).map(k => bySchema(k, areas)),
   fc.record({ kind: fc.constant('top-plate' as const), ...where(areas), wall: one('inside', 'outside'), lengthFt: quarters(1, 300), gapIn: one(0.0625, 0.125, 0.25, 0.375, 1, 3), decline }).map(clean),
   fc.record({ kind: fc.constant('recessed-light' as const), ...where(areas), count: fc.integer({ min: 1, max: 8 }), rating: one('ic-airtight', 'ic', 'non-ic', 'unknown'), diameterIn: quarters(3, 8), heightIn: fc.oneof({ weight: 12, arbitrary: quarters(4, 8.75) }, { weight: 1, arbitrary: quarters(9, 20) }),
@@ -121,7 +134,8 @@ const exhausts: fc.Arbitrary<Exhaust[] | undefined> = fc.oneof({ weight: 4, arbi
   cfm: sometimes(one(50, 400, 600)), measured: sometimes(one('yes', 'no')), disabled: sometimes(one('yes', 'no')) }), { minLength: 1, maxLength: 2 }).map(list => list.map((e, i) => clean({ id: `fan-${i + 1}`, ...e }))) })
 const tests: fc.Arbitrary<JobFile['tests'] | undefined> = fc.oneof({ weight: 3, arbitrary: fc.constant(undefined) }, { weight: 1, arbitrary: fc.record({ cfm50: sometimes(fc.integer({ min: 500, max: 6000 })), cfm25Total: sometimes(fc.integer({ min: 20, max: 600 })), blowerDoor: sometimes(one('none', 'out', 'in-and-out')), ductTest: sometimes(one('none', 'out', 'in-and-out')) }).map(clean) })
 
-const eavesOf = (areas: readonly Area[]): fc.Arbitrary<Eave[] | undefined> => fc.oneof({ weight: 1, arbitrary: fc.constant(undefined) }, { weight: 2, arbitrary: fc.constant<Eave[]>([]) },
+const eavesOf = (all: readonly Area[]): fc.Arbitrary<Eave[] | undefined> => eavesOn(all.filter(hasEaves))
+const eavesOn = (areas: readonly FloorArea[]): fc.Arbitrary<Eave[] | undefined> => fc.oneof({ weight: 1, arbitrary: fc.constant(undefined) }, { weight: 2, arbitrary: fc.constant<Eave[]>([]) },
   { weight: 5, arbitrary: fc.array(fc.record({ n: fc.nat(areas.length - 1), part: fc.integer({ min: 1, max: 4 }), counted: fc.boolean(), vented: fc.integer({ min: 0, max: 4 }), good: sometimes(fc.integer({ min: 0, max: 4 })), openSolidBays: sometimes(fc.nat(5), 4), netFreeIn2PerFt: sometimes(one(0, 5, 9, 20), 2) }), { minLength: 1, maxLength: 4 })
     .map(list => list.map(({ n, part, counted, vented, good, openSolidBays, netFreeIn2PerFt }): Eave => {
       const area = areas[n]!, lengthFt = Math.max(1, Math.floor(area.rectanglesFt[0]![0] * part / 4)), bays = Math.floor(lengthFt * 12 / area.joists.spacingIn), ventedBays = Math.floor(bays * vented / 4)
@@ -151,7 +165,7 @@ export const jobOf = (data: JobFile): Job => ({ data, file: 'generated', places:
 /** Names of areas, among them some that names of tasks, gates and the house could be mixed up with. */
 const NAMES = ['main', 'wing', 'main-2', 'house', 'main-1'] as const
 
-const bare: fc.Arbitrary<JobFile> = fc.shuffledSubarray([...NAMES], { minLength: 1, maxLength: 3 }).chain(names => fc.tuple(...names.map(areaOf))).chain(areas => fc.record({
+const bare: fc.Arbitrary<JobFile> = fc.shuffledSubarray([...NAMES], { minLength: 1, maxLength: 3 }).chain(names => fc.tuple(...names.map((id, i) => areaOf(id, i, names)))).chain(areas => fc.record({
   areas: fc.constant(areas as Area[]), openings: fc.array(opening(areas.map(a => a.id)), { maxLength: 7 }), eaves: eavesOf(areas), highVents, appliances, ducts: ductsOf(areas.map(a => a.id)), exhausts, tests, coAlarmsMissing: sometimes(fc.integer({ min: 0, max: 2 }), 5),
   hazards: hazardsOf(areas.map(a => a.id)), silent: fc.oneof({ weight: 3, arbitrary: fc.constant<Hazard['kind'][]>([]) }, { weight: 2, arbitrary: fc.subarray<Hazard['kind']>(hazardKinds.map(k => k.kind as Hazard['kind'])) }),
   yearBuilt: one(undefined, 1921, 1962, 1990, 1991, 2004), zone: fc.constantFrom(...zones), goal: fc.oneof(fc.constantFrom(...editions), fc.integer({ min: 13, max: 61 })),
@@ -159,7 +173,7 @@ const bare: fc.Arbitrary<JobFile> = fc.shuffledSubarray([...NAMES], { minLength:
 })).map(({ areas, openings, eaves, highVents, appliances, ducts, exhausts, tests, coAlarmsMissing, hazards, silent, yearBuilt, zone, goal, fill, marginPct }): JobFile => ({
   format: 'lidwork-job/1', job: { id: 'generated', title: 'A generated house', surveyedOn: '2026-03-01', surveyedBy: 'Ada Invented', status: 'draft' },
   house: clean({ state: 'WI', climateZone: zone, yearBuilt, coAlarmsMissing }), target: typeof goal === 'number' ? { rValue: goal } : { code: goal },
-  notFound: hazardKinds.map(k => k.kind as Hazard['kind']).filter(k => !silent.includes(k) && !hazards.some(h => h.kind === k) && !areas.some(a => a.existing.some(l => l.fill === k as string))), hazards: hazards.map(h => (h.kind === 'suspect-duct-wrap' && ducts?.[0] && h.in !== undefined ? { ...h, of: ducts[0].id } : h)),
+  notFound: hazardKinds.map(k => k.kind as Hazard['kind']).filter(k => !silent.includes(k) && !hazards.some(h => h.kind === k) && !areas.some(a => 'existing' in a && a.existing.some(l => l.fill === k as string))), hazards: hazards.map(h => (h.kind === 'suspect-duct-wrap' && ducts?.[0] && h.in !== undefined ? { ...h, of: ducts[0].id } : h)),
   areas, openings, choices: clean({ fill: Object.fromEntries(areas.flatMap((a, i) => (fill[i] === undefined ? [] : [[a.id, fill[i]]]))), marginPct }), ...clean({ eaves, highVents, appliances, ducts, exhausts, tests }),
 }))
 

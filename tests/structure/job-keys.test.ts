@@ -23,7 +23,7 @@ const ENDINGS: readonly (readonly [RegExp, string])[] = [[/Ft2$/, 'ft2'], [/Ft3$
 /** Keys with a unit that their ending does not say, and why. */
 const PLAIN: Readonly<Record<string, string>> = {
   count: 'a number of things', bays: 'a number of things', ventedBays: 'a number of things', goodBaffles: 'a number of things', bedrooms: 'a number of things', stories: 'a number of things, halves too',
-  joints: 'a number of things', elbows: 'a number of things', takeoffs: 'a number of things', boots: 'a number of things', disconnected: 'a number of things', openSolidBays: 'a number of things', strapsMissing: 'a number of things', coAlarmsMissing: 'a number of things', cfm: 'its own unit, as the trade says it', cfm50: 'cfm at 50 Pa, as the trade says it', cfm25Total: 'cfm at 25 Pa', cfm25Outside: 'cfm at 25 Pa',
+  joints: 'a number of things', elbows: 'a number of things', takeoffs: 'a number of things', boots: 'a number of things', disconnected: 'a number of things', openSolidBays: 'a number of things', openBays: 'a number of things', strapsMissing: 'a number of things', coAlarmsMissing: 'a number of things', cfm: 'its own unit, as the trade says it', cfm50: 'cfm at 50 Pa, as the trade says it', cfm25Total: 'cfm at 25 Pa', cfm25Outside: 'cfm at 25 Pa',
   yearBuilt: 'a calendar year', roofPitch: 'rise in 12, as roofers say it', permitFee: 'dollars, as every price that people write',
 }
 /** Numbers by their look, names by their meaning. */

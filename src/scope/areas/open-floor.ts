@@ -1,64 +1,53 @@
 import * as f from '../../fields/index.ts'
-import { accessFactor, netOf, product, thousandsOf, wholePacks } from '../../calc/arithmetic.ts'
-import { bags, ceilingLoad, exposedJoist, joistShare, markers, topOfFill } from '../../calc/fill.ts'
-import { averageR, finalR, needR, shortR } from '../../calc/heat.ts'
+import { personHours, wholePacks } from '../../calc/arithmetic.ts'
+import { bags, ceilingLoad, exposedJoist, joistShare, layerWeight, markers, topOfFill } from '../../calc/fill.ts'
+import { averageR, finalR, gappedR, needR, shortR } from '../../calc/heat.ts'
 import { lineCents } from '../../calc/price.ts'
-import type { BlownProduct, Books, ChartAnswer, ChartRow } from '../../books/books.ts'
+import type { BlownProduct, Books, ChartAnswer, ChartRow, Product } from '../../books/books.ts'
 import type { Finding } from '../../findings/finding.ts'
 import { lumber } from '../../reference/ceilings.ts'
 import { fills } from '../../reference/fills.ts'
 import { asTape } from '../../units/tape.ts'
-import { assumed, exactly, given, row, total, work, type Quantity } from '../../units/quantity.ts'
-import { headroomFactor, hatchFactor, oldFillFactor, websFactor, type Webs } from '../access.ts'
+import { assumed, exactly, given, row, work, type Quantity } from '../../units/quantity.ts'
+import { accessOf, areaId, ceilingKey, floorSize, framingKey, goalKey, headroomKey, oldLayers, rectanglesKey, websKey, type AreaMeasure, type FloorAround } from '../area-kind.ts'
+import { baseR } from '../ceiling.ts'
 import { blowTasks } from '../blow.ts'
 import { ceilingLimit, loadGates } from '../ceiling-load.ts'
-import { eaveWork, type Eave } from '../eaves.ts'
+import { eaveWork } from '../eaves.ts'
 import { fabricOf } from '../fabric.ts'
 import { facingWork } from '../facings.ts'
-import { vermiculiteGate } from '../hazards/vermiculite.ts'
-import type { Figures, Found, Gate, Measure, Task } from '../kind.ts'
-import { layerSchema, named, readLayers } from '../layers.ts'
+import { fillOf, type Found, type Gate, type Task } from '../kind.ts'
+import { layerSchema } from '../layers.ts'
 import { oldFillWork } from '../old-fill.ts'
 
-const boards = ['gypsum', 'sag-resistant-gypsum', 'plaster', 'plank', 'tile'] as const
-
-export const openFloorSchema = f.item('open-floor', 'Open attic floor', {
-  id: f.id('short name that openings and eaves use', { examples: ['main'] }),
-  rectanglesFt: f.list(f.pairOf(f.feet(500, 'one side, inside the walls'), 'length and width'), 'the floor as rectangles', { min: 1, max: 50 }),
+/** Keys of every floor that loose fill is blown on. */
+export const floorKeys = {
+  id: areaId,
+  rectanglesFt: rectanglesKey,
   leaveOut: f.optional(f.list(f.fields({ what: f.text('what it is', { examples: ['stair head'] }), areaFt2: f.number('ft2', { above: 0, max: 50000 }, 'area not to be filled') }, 'a part left out'), 'parts of the rectangles that are not filled')),
-  joists: f.fields({
-    size: f.word(lumber.rows.map(r => r.size), 'nominal size of the ceiling joist or bottom chord'),
-    spacingIn: f.inches(48, 'center to center', { min: 6, examples: [16, 24] }),
-  }, 'what the ceiling hangs on'),
-  ceiling: f.fields({
-    board: f.word(boards, 'what the ceiling is'),
-    thicknessIn: f.inches(3, 'thickness of the board', { examples: ['1/2', '5/8'] }),
-    condition: f.word(['sound', 'sagging', 'stained'] as const, 'sagging or stained: no load on it'),
-  }, 'the ceiling seen from below'),
+  joists: framingKey('the ceiling joist or bottom chord'),
+  ceiling: ceilingKey,
   roofPitch: f.number('rise in 12', { above: 0, max: 24 }, 'roof slope over the eave', { examples: [5] }),
   heelIn: f.inches(60, 'ceiling plane to underside of the roof deck, at the outer edge of the plate', { examples: ['5 1/2'] }),
   wallIn: f.optional(f.inches(24, 'thickness of the outside wall', { default: 4.5 })),
   ventGapIn: f.optional(f.inches(6, 'air gap kept under the deck, square to it', { default: 1 })),
-  headroomIn: f.inches(400, 'clear height where most of the work is', { examples: [62] }),
-  webs: f.optional(f.word(['open', 'w', 'dense'] as const, 'roof framing in the way: open, W-trusses, dense webs', { default: 'open' })),
-  rValue: f.optional(f.rValue('target of this area alone')),
+  headroomIn: headroomKey,
+  webs: websKey,
+  rValue: goalKey,
   existing: f.list(layerSchema, 'existing fill from the ceiling up; [] = bare', { max: 10 }),
+}
+
+export const openFloorSchema = f.item('open-floor', 'Open attic floor', {
+  ...floorKeys,
+  cover: f.optional(f.word(['blow', 'batts', 'none'] as const, 'blow loose fill, lay unfaced batts over, or leave it as it is', { default: 'blow' })),
 })
 
 export type OpenFloor = f.Static<typeof openFloorSchema>
+/** What all floors have, whatever their kind. */
+export type Floor = f.Static<ReturnType<typeof floorFields>>
+const floorFields = () => f.fields(floorKeys, 'a floor')
 
-export interface OpenFloorAround {
-  readonly eaves: readonly Found<Eave>[]
-  /** Product chosen for this area, and where it was said. */
-  readonly fill?: string
-  readonly fillAt?: string
-  /** Sides of the largest hatch of the house, shorter first. */
-  readonly hatchIn?: readonly [Quantity, Quantity]
-  /** The file has no list of eaves at all. */
-  readonly eavesUnknown?: boolean
-}
-
-function check(found: Found<OpenFloor>): Finding[] {
+export function floorFaults(found: Found<Floor>): Finding[] {
   const { item, at } = found
   const out: Finding[] = []
   const gross = item.rectanglesFt.reduce((sum, [a, b]) => sum + a * b, 0)
@@ -85,61 +74,25 @@ function check(found: Found<OpenFloor>): Finding[] {
   return out
 }
 
-export interface AreaMeasure extends Measure {
-  /** For the openings in it. */
-  readonly topOfFillInitialIn: Quantity<'in'>
-  readonly access: Quantity<'factor'>
-  readonly filled: boolean
-  readonly need: Quantity<'R'>
-  /** The fabric away from openings, before and after. */
-  readonly fabric: { readonly netAreaFt2: Quantity<'ft2'>; readonly base: Quantity<'R'>; readonly uFieldBefore: Quantity<'U'>; readonly uFieldAfter: Quantity<'U'>
-    readonly strip?: { readonly areaFt2: Quantity<'ft2'>; readonly uBefore: Quantity<'U'>; readonly uAfter: Quantity<'U'> } }
-  readonly eaves: readonly Figures[]
-  /** The lowest layer that stays has its paper or foil toward the rooms. */
-  readonly retarder: boolean
-  readonly windBlocks: Quantity<'each'>
-  /** What the chart said, with the rows beside it. */
-  readonly chart?: { readonly product: BlownProduct; readonly answer: ChartAnswer; bagsFor(row: ChartRow): Quantity<'bag'>; loadFor(row: ChartRow): Quantity<'lb/ft2'> }
-  /** Figures that stand only while the fill does. */
-  readonly fillFigures: readonly string[]
-}
-
-const FILL_FIGURES = ['product', 'chartR', 'interpolated', 'settledDepthIn', 'initialDepthIn', 'topOfFillInitialIn', 'topOfFillSettledIn', 'bags', 'addedWeightPsf',
+const FILL_FIGURES = ['product', 'chartR', 'battR', 'interpolated', 'settledDepthIn', 'initialDepthIn', 'topOfFillInitialIn', 'topOfFillSettledIn', 'bags', 'addedWeightPsf',
   'ceilingLoadPsf', 'finalR', 'averageR', 'uAfter', 'edgeStripFt', 'edgeStrip', 'markers', 'neighborRows', 'lighter'] as const
 
-export function takeoff(found: Found<OpenFloor>, books: Books, around: OpenFloorAround): AreaMeasure {
+/** What another kind of floor says of itself. */
+export interface FloorWay {
+  readonly kind: string
+  readonly cover?: 'blow' | 'batts' | 'none'
+  /** Room for all fill above the ceiling plane, where boards come back on it. */
+  readonly roomIn?: Quantity<'in'>
+}
+
+export function floorTakeoff(found: Found<Floor>, books: Books, around: FloorAround, way: FloorWay): AreaMeasure {
   const { item, at, q } = found
-  const id = item.id
+  const id = item.id, cover = way.cover ?? 'blow'
   const tasks: Task[] = [], gates: Gate[] = [], findings: Finding[] = [], assumes: Quantity[] = [], unknowns: string[] = []
-
-  // Area
-  const rectangles = item.rectanglesFt.map((r, i) => work(product, { length: given(r[0], 'ft', `${at}/rectanglesFt/${i}/0`), width: given(r[1], 'ft', `${at}/rectanglesFt/${i}/1`) }))
-  const areaFt2 = rectangles.length === 1 ? rectangles[0]! : total('ft2', named(rectangles, i => `rectangle${i + 1}`))
-  const leftOut = (item.leaveOut ?? []).map((p, i) => given(p.areaFt2, 'ft2', `${at}/leaveOut/${i}/areaFt2`))
-  const netAreaFt2 = leftOut.length === 0 ? areaFt2 : work(netOf, { whole: areaFt2, leftOut: total('ft2', leftOut) })
-
-  // What is there
-  const layers = readLayers(item.existing, `${at}/existing`, books)
-  const kept = layers.filter(l => l.kept)
-  const zero = <U extends Quantity['unit']>(unit: U, why: string) => exactly(0, unit, why)
-  const existingR = kept.length === 0 ? zero('R', 'no fill stays') : total('R', named(kept.map(l => l.r), i => `layer${i + 1}`))
-  const keptIn = kept.length === 0 ? zero('in', 'no fill stays') : total('in', named(kept.map(l => l.depthIn), i => `layer${i + 1}`))
-  const keptPsf = kept.length === 0 ? zero('lb/ft2', 'no fill stays') : total('lb/ft2', named(kept.map(l => l.psf), i => `layer${i + 1}`))
-  const gaps = kept.map(l => l.gaps).sort((a, b) => b.value - a.value)[0] ?? zero('fraction', 'no fill stays')
-
-  layers.forEach(l => { if (l.item.fill === 'vermiculite') gates.push(vermiculiteGate(`${id}, old fill`, l.at)) })
-
-  // Access
-  const headroom = headroomFactor(q('headroomIn'))
-  const webs = websFactor((item.webs ?? 'open') as Webs, item.webs === undefined ? undefined : `${at}/webs`)
-  const oldDepth = layers.length === 0 ? zero('in', 'bare floor') : total('in', named(layers.map(l => l.depthIn), i => `layer${i + 1}`))
-  const oldFill = oldFillFactor(oldDepth)
-  const hatch = hatchFactor(around.hatchIn)
-  const air = books.start('air-temperature-factor', 1, 'factor', 'work done neither above 110 °F nor below 20 °F', 'no work date in the file')
-  const cap = books.start('access-cap', 3, 'factor', 'most the access factors may multiply to')
-  const access = work(accessFactor, { headroom, oldFill, webs, hatch, air, cap })
-  if (headroom.value * oldFill.value * webs.value * hatch.value * air.value > cap.value) findings.push({ code: 'access-over-cap', severity: 'warning', path: `${at}/headroomIn`, says: `access factors multiply to ${(headroom.value * oldFill.value * webs.value * hatch.value).toFixed(2)}`, why: `the rates end at ${cap.value}`, mend: 'price this area by the day, or open a new access' })
-  const thousands = work(thousandsOf, { areaFt2: netAreaFt2 })
+  const { areaFt2, netAreaFt2, thousands } = floorSize(item.rectanglesFt, item.leaveOut ?? [], at)
+  const { layers, kept, existingR: listedR, keptIn, keptPsf, oldDepth, gaps } = oldLayers(item.existing, `${at}/existing`, books)
+  const { access, headroom, findings: reached } = accessOf(found, oldDepth, around.hatchIn, books)
+  findings.push(...reached)
 
   const oldFillDone = oldFillWork({ id, layers, netAreaFt2, thousands, access }, books)
   tasks.push(...oldFillDone.tasks)
@@ -147,13 +100,18 @@ export function takeoff(found: Found<OpenFloor>, books: Books, around: OpenFloor
 
   // Target and row
   const targetR = item.rValue === undefined ? books.target() : q('rValue')
+  // Under batts the gaps stay empty; loose fill drops into them.
+  const existingR = cover === 'batts' && gaps.value > 0 ? work(gappedR, { r: listedR, gaps, base: baseR() }) : listedR
   const addedR = work(shortR, { targetR, existingR })
   const need = work(needR, { shortR: addedR })
   const fillItem = around.fill ?? books.blownItems[0]
   const chosen = fillItem === undefined ? undefined : books.blown(fillItem)
   if (around.fill === undefined && chosen) assumes.push(assumed('fill', 1, 'each', `${chosen.name} for areas that name no fill`, 'no choices.fill in the file'))
-  const answer: ChartAnswer | undefined = need.value > 0 && chosen ? chosen.answer(need) : undefined
-  const rowOf = answer?.is === 'row' ? answer.row : undefined
+  const wanted = cover === 'blow' && need.value > 0 && chosen ? chosen.answer(need) : undefined
+  const answer: ChartAnswer | undefined = wanted && chosen && way.roomIn ? inRoom(wanted, chosen, need, keptIn, way.roomIn) : wanted
+  const batt = cover === 'batts' && need.value > 0 ? battFor(need, books) : undefined
+  const blown = answer?.is === 'row' ? answer.row : undefined, rowOf = blown ?? (batt && battRow(batt, books))
+  if (answer !== wanted) findings.push({ code: 'deck-limits-fill', severity: 'note', path: `${at}/id`, says: blown ? `R ${blown.chartR} of the ${need.value} that are short fits under the boards` : `no fill of the chart fits under the boards`, why: `there are ${asTape(Math.max(0, way.roomIn!.value - keptIn.value))} in of room`, mend: 'lay the boards back on risers (riserIn), or leave them out' })
   if (need.value <= 0) findings.push({ code: 'target-met', severity: 'note', path: at, says: `R ${existingR.value.toFixed(1)} of ${targetR.value}`, why: 'what is there reaches the target', mend: 'nothing is blown; the sealing stands' })
   if (answer?.is === 'leave') findings.push({ code: 'need-under-half-row', severity: 'note', path: at, says: `${addedR.value.toFixed(1)} short, the first row is R-${answer.first.chartR}`, why: 'under half of it is left as it is; nothing is blown', mend: `a higher target blows R-${answer.first.chartR}: ${Math.ceil(netAreaFt2.value / answer.first.coverageFt2.value)} bags` })
   if (answer?.is === 'row' && answer.excess) findings.push({ code: 'first-row-over-need', severity: 'note', path: at, says: `${need.value} short, R-${answer.row.chartR} is the first row`, why: `it is ${answer.row.chartR - need.value} more than needed`, mend: 'leave the area as it is, or take the row' })
@@ -168,13 +126,14 @@ export function takeoff(found: Found<OpenFloor>, books: Books, around: OpenFloor
 
   const topInitial = rowOf ? work(topOfFill, { keptIn, depthIn: rowOf.initialDepthIn }) : keptIn
   const topSettled = rowOf ? work(topOfFill, { keptIn, depthIn: rowOf.settledDepthIn }) : keptIn
-  const bagCount = rowOf && bagsFor(rowOf)
+  const bagCount = blown && bagsFor(blown)
   const limit = ceilingLimit(found)
 
-  const { base, uFieldBefore, uFieldAfter, ...perInch } = fabricOf({ layers, oldDepth, existingR, keptIn, gaps, joistIn, framingShare, topSettled, rowOf })
+  const { base, uFieldBefore, uFieldAfter, ...perInch } = fabricOf({ layers, oldDepth, existingR: listedR, keptIn, gaps, joistIn, framingShare, topSettled, rowOf, gapsStay: cover === 'batts' })
   const eaves = eaveWork(found, around.eaves, books, { netAreaFt2, topInitial, headroom, base, rowOf, keptIn, topSettled, beforeDepth: oldDepth, ...perInch })
   tasks.push(...eaves.tasks)
 
+  if (batt && rowOf) tasks.push(layTask(id, batt, netAreaFt2, thousands, access, books))
   if (chosen && bagCount) tasks.push(...blowTasks({ id, chosen, bagCount, netAreaFt2, thousands, topInitial, headroom, access }, books))
 
   const faced = facingWork({ id, layers, blown: rowOf !== undefined, thousands, access }, books)
@@ -197,25 +156,57 @@ export function takeoff(found: Found<OpenFloor>, books: Books, around: OpenFloor
 
   return {
     figures: {
-      id, kind: 'open-floor', areaFt2, netAreaFt2, existingR, targetR, addedR,
-      ...(rowOf && chosen && bagCount && load ? { product: chosen.item, chartR: rowOf.r, interpolated: rowOf.interpolated, settledDepthIn: rowOf.settledDepthIn, initialDepthIn: rowOf.initialDepthIn,
-        topOfFillInitialIn: topInitial, topOfFillSettledIn: topSettled, bags: bagCount, addedWeightPsf: rowOf.weightPsf, ceilingLoadPsf: load } : {}),
+      id, kind: way.kind, areaFt2, netAreaFt2, existingR, targetR, addedR,
+      ...(blown && chosen && bagCount && load ? { product: chosen.item, chartR: blown.r, interpolated: blown.interpolated, settledDepthIn: blown.settledDepthIn, initialDepthIn: blown.initialDepthIn,
+        topOfFillInitialIn: topInitial, topOfFillSettledIn: topSettled, bags: bagCount, addedWeightPsf: blown.weightPsf, ceilingLoadPsf: load } : {}),
+      ...(batt && rowOf && load ? { product: batt.item, battR: rowOf.r, settledDepthIn: rowOf.settledDepthIn, topOfFillSettledIn: topSettled, addedWeightPsf: rowOf.weightPsf, ceilingLoadPsf: load } : {}),
       ...(limit ? { ceilingLimitPsf: limit } : {}),
       finalR: rowOf ? work(finalR, { existingR, chartR: rowOf.r }) : existingR,
       ...(eaves.widthFt && eaves.strip && eaves.wallDepthIn ? { edgeStripFt: eaves.widthFt, edgeStrip: { widthFt: eaves.widthFt, areaFt2: eaves.strip.areaFt2, wallDepthIn: eaves.wallDepthIn, averageR: work(averageR, { u: eaves.strip.uAfter, base }) } } : {}),
-      ...(rowOf ? { markers: work(markers, { areaFt2: netAreaFt2 }) } : {}),
+      ...(blown ? { markers: work(markers, { areaFt2: netAreaFt2 }) } : {}),
       ...(neighborRows.length > 0 ? { neighborRows } : {}),
     },
     tasks, gates, findings, assumes, unknowns, ...(oldFillDone.otherCents ? { otherCents: oldFillDone.otherCents } : {}),
-    topOfFillInitialIn: topInitial, access, need, filled: rowOf !== undefined,
+    topOfFillInitialIn: topInitial, access, need, filled: rowOf !== undefined, loose: rowOf !== undefined, floor: true,
     fabric: { netAreaFt2, base, uFieldBefore, uFieldAfter, ...(eaves.strip ? { strip: eaves.strip } : {}) },
     retarder: kept[0]?.item.facing === 'kraft-down' || kept[0]?.item.facing === 'foil', eaves: eaves.sides, windBlocks: eaves.windBlocks, fillFigures: FILL_FIGURES,
     ...(answer && chosen ? { chart: { product: chosen, answer, bagsFor, loadFor } } : {}),
   }
 }
 
+/** The most of the chart that fits; the chart still says how much that is. */
+function inRoom(wanted: ChartAnswer, chosen: BlownProduct, need: Quantity<'R'>, keptIn: Quantity<'in'>, roomIn: Quantity<'in'>): ChartAnswer {
+  const fits = (a: ChartAnswer): boolean => a.is === 'row' && keptIn.value + a.row.initialDepthIn.value <= roomIn.value + 1e-9
+  if (fits(wanted)) return wanted
+  for (let r = Math.floor(need.value) - 1; r > 0; r--) {
+    const less = chosen.answer({ ...need, value: r })
+    if (less.is === 'leave') break
+    if (fits(less)) return less
+  }
+  const least = chosen.answer({ ...need, value: 1 })
+  return least.is === 'leave' ? least : { is: 'leave', first: least.is === 'row' ? least.row : least.last }
+}
+
+/** The thinnest batt that brings what is short, else the thickest. */
+function battFor(need: Quantity<'R'>, books: Books): Product {
+  const all = [...books.products('floor-batt')].sort((a, b) => (a.rValue?.value ?? 0) - (b.rValue?.value ?? 0))
+  return all.find(p => (p.rValue?.value ?? 0) >= need.value) ?? all.at(-1) ?? books.product('floor-batt')
+}
+
+/** A batt as the rest of the area reads a row: it does not settle. */
+function battRow(batt: Product, books: Books): ChartRow {
+  const depth = batt.thicknessIn ?? books.start('batt-thickness', 12, 'in', 'thickness of a floor batt', 'the price book gives none'), r = batt.rValue ?? exactly(0, 'R', 'the price book gives no R for it')
+  const weightPsf = work(layerWeight, { depthIn: depth, densityPcf: books.start('batt-density', 0.55, 'lb/ft3', 'density of a floor batt', 'taken as light loose fiberglass') })
+  return { chartR: r.value, interpolated: false, settledDepthIn: depth, initialDepthIn: depth, weightPsf, coverageFt2: exactly(1, 'ft2/bag', 'batts are counted by area'), r }
+}
+
+const layTask = (id: string, batt: Product, netAreaFt2: Quantity<'ft2'>, thousands: Quantity, access: Quantity<'factor'>, books: Books): Task => ({
+  id: `lay-batts-${id}`, title: `Lay ${batt.name} over ${id}, unfaced, across the joists, tight to each other`, phase: 'insulate', work: 'lay-batts', touches: [id], buries: [id], serves: fillOf(id), role: 'crew',
+  personHours: work(personHours, { amount: thousands, rate: books.rate('lay-batts', 6, '1000 ft2'), access }), needs: [{ item: batt.item, quantity: netAreaFt2 }], cautions: ['Respirator, gloves, long sleeves.', 'Step on framing only.'], proof: 'photo of each part of the floor' })
+
 export const openFloor = {
-  kind: 'open-floor' as const, title: 'Open attic floor', schema: openFloorSchema, check, takeoff,
+  kind: 'open-floor' as const, title: 'Open attic floor', schema: openFloorSchema, check: floorFaults,
+  takeoff: (found: Found<OpenFloor>, books: Books, around: FloorAround): AreaMeasure => floorTakeoff(found, books, around, { kind: 'open-floor', cover: found.item.cover ?? 'blow' }),
   sample: { kind: 'open-floor', id: 'main', rectanglesFt: [[48, 28]], joists: { size: '2x6', spacingIn: 16 }, ceiling: { board: 'gypsum', thicknessIn: 0.5, condition: 'sound' }, roofPitch: 5, heelIn: 5.5,
     headroomIn: 62, webs: 'open', existing: [{ fill: 'fiberglass-batt', depthIn: [3.5, 3.5, 3.75, 3.25, 3.5], condition: 'fair', action: 'keep' }] } as OpenFloor,
   wrong: { item: { kind: 'open-floor', id: 'main', rectanglesFt: [[10, 10]], leaveOut: [{ what: 'all of it', areaFt2: 100 }], joists: { size: '2x6', spacingIn: 16 },
