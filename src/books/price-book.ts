@@ -5,7 +5,7 @@ import { PRICES_FORMAT } from './format-names.ts'
 /** What a product may be for. A kind asks for a role; the price book says what fills it. */
 export const roleNames = ['seam-sealant', 'hot-sealant', 'gap-foam', 'light-cover-ic', 'light-ic-airtight', 'box-board', 'rigid-cover', 'support', 'sheet-metal', 'rigid-dam', 'depth-marker',
   'weatherstrip', 'latch', 'panel-batt', 'panel-tray', 'baffle-16', 'baffle-24', 'wind-block', 'vacuum-bag', 'debris-bag', 'protection-kit',
-  'compatible-sealant', 'stack-collar', 'box-flag', 'fan-duct', 'fan-duct-wide', 'smooth-duct', 'roof-cap', 'stair-cover', 'flue-set', 'maker-firestop', 'mastic', 'mesh', 'duct-tape', 'duct-band', 'duct-strap', 'duct-wrap', 'co-alarm', 'soffit-vent', 'floor-batt', 'wall-batt', 'wall-board', 'plug'] as const
+  'compatible-sealant', 'stack-collar', 'box-flag', 'fan-duct', 'fan-duct-wide', 'smooth-duct', 'roof-cap', 'stair-cover', 'flue-set', 'maker-firestop', 'mastic', 'mesh', 'duct-tape', 'duct-band', 'duct-strap', 'duct-wrap', 'co-alarm', 'soffit-vent', 'floor-batt', 'wall-batt', 'wall-board', 'plug', 'seasonal-cover', 'membrane', 'fire-sealant'] as const
 export type RoleName = (typeof roleNames)[number]
 
 const units = ['each', 'pair', 'ft', 'ft2', 'fl oz', 'gal', 'bag', 'person-day'] as const

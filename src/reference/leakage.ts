@@ -4,7 +4,7 @@ const ASHRAE = 'ASHRAE Handbook Fundamentals (1993 to 2005), table of effective 
 const NIST = 'NIST, component leakage of typical and tight houses (contaminant model library)'
 
 /** Effective leakage area of one, or of a foot: best estimate, least and most. */
-export const leakage = table<{ item: string; title: string; per: 'each' | 'ft'; bestIn2: number; minIn2: number; maxIn2: number }>({
+export const leakage = table<{ item: string; title: string; per: 'each' | 'ft' | 'ft2'; bestIn2: number; minIn2: number; maxIn2: number }>({
   name: 'leakage', title: 'Effective leakage area of parts of a ceiling, at 4 Pa', source: ASHRAE, obtained: 'from memory, high', units: { bestIn2: 'in2', minIn2: 'in2', maxIn2: 'in2' },
   rows: [
     { item: 'recessed-light', title: 'recessed light', per: 'each', bestIn2: 1.6, minIn2: 0.23, maxIn2: 3.3 },
@@ -27,6 +27,9 @@ export const leakage = table<{ item: string; title: string; per: 'each' | 'ft'; 
     { item: 'dryer', title: 'dryer vent with damper', per: 'each', bestIn2: 0.46, minIn2: 0.45, maxIn2: 1.1 },
     { item: 'ceiling-joint', title: 'joint of ceiling and wall', per: 'ft', bestIn2: 0.071, minIn2: 0.0076, maxIn2: 0.12 },
     { item: 'ceiling-joint-sealed', title: 'the same, tight', per: 'ft', bestIn2: 0.0236, minIn2: 0.0076, maxIn2: 0.0236, source: NIST, obtained: 'published, seen' },
+    { item: 'whole-house-fan', title: 'whole-house fan, louvers closed', per: 'each', bestIn2: 3.1, minIn2: 0.25, maxIn2: 3.3 },
+    { item: 'ceiling-general', title: 'ceiling, general, fixtures and joints included', per: 'ft2', bestIn2: 0.026, minIn2: 0.011, maxIn2: 0.04, source: NIST, obtained: 'published, seen' },
+    { item: 'ceiling-membrane', title: 'ceiling below an unbroken sheet, taken as a dropped ceiling', per: 'ft2', bestIn2: 0.0027, minIn2: 0.0007, maxIn2: 0.0027, source: ASHRAE, obtained: 'from memory, medium' },
     { item: 'board-edge', title: 'edge of a fastened, sealed cover, taken as a plate joint', per: 'ft', bestIn2: 0.0047, minIn2: 0.0035, maxIn2: 0.018 },
   ],
 })

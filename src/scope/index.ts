@@ -28,6 +28,15 @@ import { metalFlue } from './openings/metal-flue.ts'
 import { combustionAirOpening } from './openings/combustion-air-opening.ts'
 import { heatProducingDevice } from './openings/heat-producing-device.ts'
 import { waterLine } from './openings/water-line.ts'
+import { wallCap } from './openings/wall-cap.ts'
+import { skylightShaft } from './openings/skylight-shaft.ts'
+import { wholeHouseFan } from './openings/whole-house-fan.ts'
+import { coolerOpening } from './openings/cooler-opening.ts'
+import { solarTube } from './openings/solar-tube.ts'
+import { abandonedOpening } from './openings/abandoned-opening.ts'
+import { plankCeiling } from './openings/plank-ceiling.ts'
+import { fireGap } from './openings/fire-gap.ts'
+import { sprinklerHead } from './openings/sprinkler-head.ts'
 import { vermiculite } from './hazards/vermiculite.ts'
 import { knobAndTube } from './hazards/knob-and-tube.ts'
 import { openSplice } from './hazards/open-splice.ts'
@@ -42,7 +51,7 @@ import { carbonMonoxide } from './hazards/carbon-monoxide.ts'
 import { leadPaint } from './hazards/lead-paint.ts'
 
 export const areaKinds = [openFloor, deckedFloor, kneeWallFloor, kneeWall, slope, platform, garage, porch, closedVault] as const
-export const openingKinds = [topPlate, recessedLight, chimney, droppedSoffit, hatch, wireHole, pipe, plumbingStack, ceilingBox, openStudBay, ductBoot, openChase, exhaustFan, pullDownStair, atticDoor, metalFlue, combustionAirOpening, heatProducingDevice, waterLine] as const
+export const openingKinds = [topPlate, recessedLight, chimney, droppedSoffit, hatch, wireHole, pipe, plumbingStack, ceilingBox, openStudBay, ductBoot, openChase, exhaustFan, pullDownStair, atticDoor, metalFlue, combustionAirOpening, heatProducingDevice, waterLine, wallCap, skylightShaft, wholeHouseFan, coolerOpening, solarTube, abandonedOpening, plankCeiling, fireGap, sprinklerHead] as const
 export const hazardKinds = [vermiculite, knobAndTube, openSplice, wetWood, mold, animals, suspectDuctWrap, damagedFlue, unventedRoof, gasLeak, carbonMonoxide, leadPaint] as const
 
 export type Area = Static<(typeof areaKinds)[number]['schema']>

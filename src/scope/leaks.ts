@@ -11,7 +11,7 @@ export interface Leak { readonly before: Quantity<'in2'>; readonly after: Quanti
 
 const ofRow = (item: string): Quantity<'in2'> => {
   const r = leakage.rows.find(x => x.item === item)!
-  return row(r.bestIn2, 'in2', `leakage: ${r.title}, ${r.per === 'ft' ? 'a foot' : 'each'}`, sourceOf(leakage, r))
+  return row(r.bestIn2, 'in2', `leakage: ${r.title}, ${r.per === 'ft' ? 'a foot' : r.per === 'ft2' ? 'a square foot' : 'each'}`, sourceOf(leakage, r))
 }
 /** Of so many, or of so many feet. */
 export const leaks = (item: string, amount: Quantity): Quantity<'in2'> => work(leakOf, { eachIn2: ofRow(item), amount })

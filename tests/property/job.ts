@@ -166,7 +166,7 @@ export const jobOf = (data: JobFile): Job => ({ data, file: 'generated', places:
 const NAMES = ['main', 'wing', 'main-2', 'house', 'main-1'] as const
 
 const bare: fc.Arbitrary<JobFile> = fc.shuffledSubarray([...NAMES], { minLength: 1, maxLength: 3 }).chain(names => fc.tuple(...names.map((id, i) => areaOf(id, i, names)))).chain(areas => fc.record({
-  areas: fc.constant(areas as Area[]), openings: fc.array(opening(areas.map(a => a.id)), { maxLength: 7 }), eaves: eavesOf(areas), highVents, appliances, ducts: ductsOf(areas.map(a => a.id)), exhausts, tests, coAlarmsMissing: sometimes(fc.integer({ min: 0, max: 2 }), 5),
+  areas: fc.constant(areas as Area[]), openings: fc.array(opening(areas.map(a => a.id)), { maxLength: 10 }), eaves: eavesOf(areas), highVents, appliances, ducts: ductsOf(areas.map(a => a.id)), exhausts, tests, coAlarmsMissing: sometimes(fc.integer({ min: 0, max: 2 }), 5),
   hazards: hazardsOf(areas.map(a => a.id)), silent: fc.oneof({ weight: 3, arbitrary: fc.constant<Hazard['kind'][]>([]) }, { weight: 2, arbitrary: fc.subarray<Hazard['kind']>(hazardKinds.map(k => k.kind as Hazard['kind'])) }),
   yearBuilt: one(undefined, 1921, 1962, 1990, 1991, 2004), zone: fc.constantFrom(...zones), goal: fc.oneof(fc.constantFrom(...editions), fc.integer({ min: 13, max: 61 })),
   fill: fc.tuple(...areas.map(() => sometimes(fc.constantFrom(...products)))), marginPct: sometimes(fc.integer({ min: 0, max: 60 }), 5),
