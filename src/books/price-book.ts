@@ -5,7 +5,7 @@ import { PRICES_FORMAT } from './format-names.ts'
 /** What a product may be for. A kind asks for a role; the price book says what fills it. */
 export const roleNames = ['seam-sealant', 'hot-sealant', 'gap-foam', 'light-cover-ic', 'light-ic-airtight', 'box-board', 'rigid-cover', 'support', 'sheet-metal', 'rigid-dam', 'depth-marker',
   'weatherstrip', 'latch', 'panel-batt', 'panel-tray', 'baffle-16', 'baffle-24', 'wind-block', 'vacuum-bag', 'debris-bag', 'protection-kit',
-  'compatible-sealant', 'stack-collar', 'box-flag', 'fan-duct', 'fan-duct-wide', 'smooth-duct', 'roof-cap', 'stair-cover', 'flue-set', 'maker-firestop', 'mastic', 'mesh', 'duct-tape', 'duct-band', 'duct-strap', 'duct-wrap', 'co-alarm', 'soffit-vent', 'floor-batt', 'wall-batt', 'wall-board', 'plug', 'seasonal-cover', 'membrane', 'fire-sealant'] as const
+  'compatible-sealant', 'stack-collar', 'box-flag', 'fan-duct', 'fan-duct-wide', 'smooth-duct', 'roof-cap', 'stair-cover', 'flue-set', 'maker-firestop', 'mastic', 'mesh', 'duct-tape', 'duct-band', 'duct-strap', 'duct-wrap', 'co-alarm', 'soffit-vent', 'floor-batt', 'wall-batt', 'wall-board', 'plug', 'seasonal-cover', 'membrane', 'fire-sealant', 'flex-duct'] as const
 export type RoleName = (typeof roleNames)[number]
 
 const units = ['each', 'pair', 'ft', 'ft2', 'fl oz', 'gal', 'bag', 'person-day'] as const
@@ -30,7 +30,7 @@ export const productSchema = f.fields({
   noncombustible: f.optional(f.yesNo('passes ASTM E136')),
   heightIn: f.optional(f.inches(60, 'height of a cover')),
   sizeIn: f.optional(f.pairOf(f.inches(200, 'one side'), 'width, length')),
-  rValue: f.optional(f.rValue('R of a batt, or of duct wrap as installed, squeezed by a quarter')),
+  rValue: f.optional(f.rValue('R of a batt, of a cover, of flexible duct, or of duct wrap as installed, squeezed by a quarter')),
   thicknessIn: f.optional(f.inches(12, 'thickness of duct wrap before it is put on')),
 }, 'a product')
 

@@ -11,6 +11,21 @@ export const roundOutside = formula({ id: 'round-outside', says: 'π · (diamete
 export const boxOutside = formula({ id: 'box-outside', says: '2 · (width + height) + 8 · what lies on it', source: 'geometry',
   args: { widthIn: ['in', 1, 60], heightIn: ['in', 1, 60], onItIn: ['in', 0, 12] }, gives: 'in', fn: x => 2 * (x.widthIn + x.heightIn) + 8 * x.onItIn })
 
+/** A flat oval: two half rounds and two straights. */
+export const ovalOutside = formula({ id: 'oval-outside', says: 'π · (short + 2 · what lies on it) + 2 · (long − short)', source: 'geometry',
+  args: { longIn: ['in', 1, 60], shortIn: ['in', 1, 60], onItIn: ['in', 0, 12] }, gives: 'in', fn: x => Math.PI * (x.shortIn + 2 * x.onItIn) + 2 * (x.longIn - x.shortIn) })
+
+export const ovalBore = formula({ id: 'oval-bore', says: 'π ÷ 4 · short² + short · (long − short)', source: 'geometry',
+  args: { longIn: ['in', 1, 60], shortIn: ['in', 1, 60] }, gives: 'in2', fn: x => Math.PI / 4 * x.shortIn ** 2 + x.shortIn * (x.longIn - x.shortIn) })
+
+/** What sealed ducts may leak at 25 Pa. */
+export const ductAllowance = formula({ id: 'duct-allowance', says: 'floor ÷ 100 · cfm for 100 ft²', source: 'IECC R403.3.4: total leakage at 25 Pa by conditioned floor area',
+  args: { floorFt2: ['ft2', 1, 1e5], perHundred: ['cfm', 0.5, 20] }, gives: 'cfm', fn: x => x.floorFt2 / 100 * x.perHundred })
+
+/** A new run is hung, and joined at both ends. */
+export const newRunHours = formula({ id: 'new-run-hours', says: '(length · hours a foot + 2 · hours an end) · runs · access', source: 'trade arithmetic: person-hours are quantity times rate',
+  args: { lengthFt: ['ft', 0.1, RUN_FT], perFt: ['h/unit', 0, 10], perEnd: ['h/unit', 0, 10], runs: ['each', 1, 100], access: ['factor', 1, 3] }, gives: 'h', fn: x => (x.lengthFt * x.perFt + 2 * x.perEnd) * x.runs * x.access })
+
 export const ductSkin = formula({ id: 'duct-skin', says: 'way round ÷ 12 · length · runs', source: 'geometry',
   args: { roundIn: ['in', 1, 300], lengthFt: ['ft', 0.1, RUN_FT], runs: ['each', 1, 100] }, gives: 'ft2', fn: x => x.roundIn / IN_PER_FT * x.lengthFt * x.runs })
 

@@ -3,6 +3,7 @@ import type { Books, Product } from '../books/books.ts'
 import { byText, type Finding } from '../findings/finding.ts'
 import type { Job } from '../job/job.ts'
 import { walk, isQuantity, given, total, work, exactly, type Quantity } from '../units/quantity.ts'
+import { ductAllowance } from '../calc/duct.ts'
 import { difference } from '../calc/price.ts'
 import { COVERING, opensHold, type Gate, type Phase, type Task } from '../scope/kind.ts'
 import { zoneOf } from '../reference/zones.ts'
@@ -50,10 +51,11 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
   const needed = wanted(measures.flatMap(m => m.tasks.map(t => done(t, gates.gates)))).filter(t => !opensHold(t) || gates.gates.some(g => g.clearedByTask === t.id && g.open))
   const appliances = data.appliances ?? []
   const untested = appliances.filter(a => gates.gates.some(g => g.open && g.of === a.id && g.clearedByTask === 'test-combustion-in'))
+  const ductTarget = data.house.floorAreaFt2 === undefined || (data.tests?.ductTest ?? 'none') === 'none' ? undefined : work(ductAllowance, { floorFt2: given(data.house.floorAreaFt2, 'ft2', '/house/floorAreaFt2'), perHundred: books.start('duct-leakage', 4, 'cfm', 'duct leakage wanted at 25 Pa for 100 ft² of floor', 'IECC R403.3.4 of 2012 to 2021 for new houses (from memory, high); an existing house is bound by none') })
   const noFan = gates.gates.some(g => g.open && g.state === 'stop' && (g.code === 'vermiculite' || g.code === 'suspect-duct-wrap'))
   const listed = !gates.gates.some(g => g.open && g.clearedByTask === 'look-appliances')
   const scope = needed.filter(t => !opensHold(t))
-  const all = scope.length === 0 ? [] : [...needed, ...visitTasks({ appliances, untested, listed, scope, tests: { blowerDoor: data.tests?.blowerDoor ?? 'none', ductTest: data.tests?.ductTest ?? 'none' }, noFan, access: data.access ?? {}, ...(data.house.stories === undefined ? {} : { stories: data.house.stories }) }, books)]
+  const all = scope.length === 0 ? [] : [...needed, ...visitTasks({ appliances, untested, listed, scope, tests: { blowerDoor: data.tests?.blowerDoor ?? 'none', ductTest: data.tests?.ductTest ?? 'none' }, noFan, ...(ductTarget ? { ductTarget } : {}), access: data.access ?? {}, ...(data.house.stories === undefined ? {} : { stories: data.house.stories }) }, books)]
   const left = withoutIdleSteps(standing(all, gates.gates, declined), gates.gates)
   const verdict = verdictOf(gates.gates, left, measures.flatMap(m => m.unknowns ?? []))
   const stands = verdict === 'stop' ? nothingStands(left, gates.gates) : left
@@ -88,8 +90,7 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
     offers: (taken.vents?.offers ?? []).map(o => ({ id: o.id, what: o.what, priceCents: soldAlone(o.tasks, productFinder(books), books) })),
     sealing: taken.openings.map(o => sealingOut(o, steps)) as never,
     ducts: taken.ducts.map(d => ductOut(d, steps)) as never,
-    ...(data.tests?.cfm50 === undefined && data.tests?.cfm25Total === undefined ? {} : { airLeakage: {
-      ...(data.tests.cfm50 === undefined ? {} : { cfm50Before: given(data.tests.cfm50, 'cfm', '/tests/cfm50') }), ...(data.tests.cfm25Total === undefined ? {} : { ductCfm25Before: given(data.tests.cfm25Total, 'cfm', '/tests/cfm25Total') }) } }),
+    ...airLeakage(data.tests, ductTarget),
     tasks: steps.map(s => ({
       step: s.step, id: s.id, title: titled(s), phase: s.phase, areas: s.areas, after: s.after.map(e => e.task), because: s.after, role: s.role, personHours: s.personHours,
       cautions: s.cautions, proof: s.proof, clears: gates.gates.filter(g => g.open && g.clearedByTask === s.id).map(g => g.id),
@@ -174,6 +175,12 @@ function sealingOut({ found, measure, leak }: Taken['openings'][number], steps: 
     method: item.decline === 'yes' ? 'kept open by the owner' : String(measure.figures.method), materials: closing ? measure.figures.materials : [],
     ...(leak ? { leakageAreaIn2Before: leak.before, leakageAreaIn2After: closing ? leak.after : leak.before } : {}), personHours: total('h', hours), tasks: of.map(s => s.id),
   }
+}
+
+/** As measured, and what is wanted of the ducts. */
+function airLeakage(tests: Job['data']['tests'], ductTarget: Quantity<'cfm'> | undefined): { airLeakage?: Readonly<Record<string, Quantity>> } {
+  const figures = { ...(tests?.cfm50 === undefined ? {} : { cfm50Before: given(tests.cfm50, 'cfm', '/tests/cfm50') }), ...(tests?.cfm25Total === undefined ? {} : { ductCfm25Before: given(tests.cfm25Total, 'cfm', '/tests/cfm25Total') }), ...(ductTarget ? { ductCfm25Target: ductTarget } : {}) }
+  return Object.keys(figures).length === 0 ? {} : { airLeakage: figures }
 }
 
 /** Figures after the work only where it is in the plan. */

@@ -37,7 +37,7 @@ export interface SealingOut {
   personHours: number; tasks: string[]
 }
 export interface DuctOut {
-  id: string; area: string; where: string; use: 'supply' | 'return'; shape: 'round' | 'rectangular' | 'square'; count: number; method: string
+  id: string; area: string; where: string; use: 'supply' | 'return'; shape: 'round' | 'rectangular' | 'square' | 'oval'; count: number; method: string
   surfaceFt2: number; wrapFt2?: number; jointFt: number; masticGal?: number; rBefore: number; rAfter?: number; lossBtuhBefore: number; lossBtuhAfter?: number
   materials: { item: string; quantity: number; unit: string }[]
   personHours: number; tasks: string[]
@@ -80,7 +80,7 @@ export interface EstimateOut {
   offers: { id: string; what: string; priceCents: number }[]
   sealing: SealingOut[]
   ducts: DuctOut[]
-  airLeakage?: { cfm50Before?: number; ductCfm25Before?: number }
+  airLeakage?: { cfm50Before?: number; ductCfm25Before?: number; ductCfm25Target?: number }
   tasks: TaskOut[]
   materials: MaterialOut[]
   labor: { personHours: number; wageCents: number; byPhase: Partial<Record<Phase, number>>; crewSize: number; days: number }

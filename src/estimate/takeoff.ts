@@ -8,6 +8,7 @@ import { zoneOf } from '../reference/zones.ts'
 import { atticVents, type Vents } from '../scope/vents.ts'
 import type { Leak } from '../scope/leaks.ts'
 import { vermiculiteGate } from '../scope/hazards/vermiculite.ts'
+import { airHandlerTakeoff } from '../scope/air-handler.ts'
 import { exhaustMeasure } from '../scope/exhausts.ts'
 import { appliancesNotListed, applianceMeasure, flueWithoutAppliance, takesRoomAir } from '../scope/appliances.ts'
 import { areaKinds, hazardKinds, openingKinds, type Opening } from '../scope/index.ts'
@@ -106,12 +107,14 @@ export function takeoff(job: JobFile, books: Books): Taken {
 
   const ducts = (job.ducts ?? []).flatMap((item, i): DuctTaken[] => {
     const at = `/ducts/${i}`, area = around.get(item.in), it = found(item, at, item.id)
-    const measure = area && guarded(at, findings, () => ductTakeoff(it, books, area))
+    const measure = area && guarded(at, findings, () => ductTakeoff(it, books, area, zone === undefined ? {} : { climateZone: zone }))
     return measure ? [{ found: it, measure }] : []
   })
 
   const houseFacts: House = { ducts: (job.ducts ?? []).length > 0, ...(job.house.yearBuilt === undefined ? {} : { yearBuilt: job.house.yearBuilt }) }
+  const handlers = (job.airHandlers ?? []).flatMap((item, i): Measure[] => { const at = `/airHandlers/${i}`, here = around.get(item.in); return here ? [guarded(at, findings, () => airHandlerTakeoff(found(item, at, item.id), books, here)) ?? []].flat() : [] })
   const house: Measure[] = [
+    ...handlers,
     ...job.hazards.flatMap((h, i) => guarded(`/hazards/${i}`, findings, () => hazardKinds.find(k => k.kind === h.kind)!.takeoff(found(h, `/hazards/${i}`, `${h.kind}-${i + 1}`) as never, books, { house: houseFacts })) ?? []),
     ...hazardKinds.flatMap(k => job.hazards.some(h => h.kind === k.kind) || job.notFound.includes(k.kind) ? [] : k.unseen(houseFacts, books, '/notFound') ?? []),
     { figures: {}, tasks: [], gates: flueGates(job) },

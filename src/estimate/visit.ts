@@ -24,10 +24,12 @@ export interface VisitAround {
   readonly noFan: boolean
   readonly access: { readonly hoseFt?: number; readonly storageFt2?: number }
   readonly stories?: number
+  /** What the ducts may leak once they are sealed, as advice. */
+  readonly ductTarget?: Quantity<'cfm'>
 }
 
 /** Hours of set-up and clean-up follow from the days, and are put in when these are known. */
-export function visitTasks({ appliances, untested, listed, scope, tests, noFan, access, stories }: VisitAround, books: Books): Task[] {
+export function visitTasks({ appliances, untested, listed, scope, tests, noFan, access, stories, ductTarget }: VisitAround, books: Books): Task[] {
   if (scope.length === 0) return []
   const plain = exactly(1, 'factor', 'no access factor on this work')
   const once = (rate: Quantity<'h/unit'>) => work(personHours, { amount: exactly(1, 'each', 'once'), rate, access: plain })
@@ -57,7 +59,7 @@ export function visitTasks({ appliances, untested, listed, scope, tests, noFan, 
     has(...LEAKS_AND_COVER) && { id: 'look', phase: 'check', work: 'look', serves: workOf(...LEAKS_AND_COVER), role: 'lead', needs: [],
       ...(door === 'none' ? { title: 'Last look before cover: smoke pencil and flashlight, a photo of each opening', personHours: once(books.rate('look', 0.75, 'job')), cautions: ['Step on framing only.'], proof: 'photo of each opening' }
         : { title: 'Last look before cover: blower door on, smoke pencil and flashlight, a photo of each opening', personHours: once(books.rate('look-blower-door', 1.5, 'job')), cautions: [FAN, 'Step on framing only.'], proof: 'CFM50, photo of each opening' }) },
-    ducts !== 'none' && { id: 'duct-test', title: 'Duct test: CFM25 of the sealed ducts', phase: 'check', work: 'test', serves: workOf('ducts'), role: 'tester',
+    ducts !== 'none' && { id: 'duct-test', title: `Duct test: CFM25 of the sealed ducts${ductTarget ? `, ${Math.round(ductTarget.value)} wanted at most` : ''}`, phase: 'check', work: 'test', serves: workOf('ducts'), role: 'tester',
       personHours: once(books.rate('duct-test', 1.5, 'each')), needs: [], cautions: [FAN], proof: 'gauge photo' },
     fired.length > 0 && has(...LEAKS_AND_COVER) && { id: 'test-combustion-interim', title: `Test ${names(fired)} again: the house was tightened`, phase: 'check', work: 'test', serves: workOf(...LEAKS_AND_COVER), role: 'tester',
       personHours: test(fired), needs: [], cautions: [CO, 'Never leave the house overnight on a failed test: appliance off.'], proof: 'test form' },

@@ -26,7 +26,7 @@ interface Checked { readonly kind: string; check?(f: Found<object>): readonly Fi
 const checked = [...areaKinds, ...openingKinds] as unknown as readonly Checked[]
 
 /** A name that stands twice where it can stand once. */
-const unique = (list: 'areas' | 'appliances' | 'ducts' | 'exhausts', what: string): Rule => (job, say) => {
+const unique = (list: 'areas' | 'appliances' | 'ducts' | 'exhausts' | 'airHandlers', what: string): Rule => (job, say) => {
   const first = new Map<string, number>()
   for (const [i, { id }] of (job[list] ?? []).entries()) {
     const before = first.get(id)
@@ -37,7 +37,7 @@ const unique = (list: 'areas' | 'appliances' | 'ducts' | 'exhausts', what: strin
 
 const inAnArea: Rule = (job, say) => {
   const ids = job.areas.map(a => a.id)
-  const asked = (['openings', 'eaves', 'ducts', 'hazards', 'clearances'] as const).flatMap(list => (job[list] ?? []).map((item, i) => ({ path: `/${list}/${i}/in`, area: 'in' in item ? item.in : undefined })))
+  const asked = (['openings', 'eaves', 'ducts', 'airHandlers', 'hazards', 'clearances'] as const).flatMap(list => (job[list] ?? []).map((item, i) => ({ path: `/${list}/${i}/in`, area: 'in' in item ? item.in : undefined })))
   for (const { path, area } of asked) {
     if (area === undefined || ids.includes(area)) continue
     const near = nearest(area, ids)
@@ -159,7 +159,7 @@ const dates: Rule = (job, say) => {
   if (yearBuilt !== undefined && yearBuilt > surveyed) say('built-after-survey', '/house/yearBuilt', `yearBuilt: ${yearBuilt}`, `the survey was in ${surveyed}`, 'correct the one or the other')
 }
 
-const rules: readonly Rule[] = [unique('areas', 'area'), unique('appliances', 'appliance'), unique('ducts', 'duct'), unique('exhausts', 'fan'), inScope, inAnArea, ofAnAppliance, ofADuct, target, zone, notFound, eaves, beside, choices, dates]
+const rules: readonly Rule[] = [unique('areas', 'area'), unique('appliances', 'appliance'), unique('ducts', 'duct'), unique('exhausts', 'fan'), unique('airHandlers', 'air handler'), inScope, inAnArea, ofAnAppliance, ofADuct, target, zone, notFound, eaves, beside, choices, dates]
 
 /** All that the rules find in a job that has the right form. */
 export function checks(job: JobFile): Finding[] {

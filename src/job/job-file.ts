@@ -2,6 +2,7 @@
 import * as f from '../fields/index.ts'
 import { editions, zones } from '../reference/targets.ts'
 import { applianceSchema } from '../scope/appliances.ts'
+import { airHandlerSchema } from '../scope/air-handler.ts'
 import { ductSchema } from '../scope/ducts.ts'
 import { exhaustSchema } from '../scope/exhausts.ts'
 import { eaveSchema } from '../scope/eaves.ts'
@@ -65,6 +66,7 @@ export const jobSchema = f.fields({
   highVents: f.optional(f.list(highVentSchema, 'vents near the ridge; [] = none')),
   openings: f.list(f.oneOfKinds<Opening>(openingKinds.map(k => k.kind), 'an opening'), 'openings between house and attic, in the order you walked: far end first'),
   ducts: f.optional(f.list(ductSchema, 'ducts in the attic, alike ones in one entry')),
+  airHandlers: f.optional(f.list(airHandlerSchema, 'air handlers and furnaces in the attic')),
   clearances: f.optional(f.list(f.fields({
     gate: f.text('gate it opens, by its code', { examples: ['combustion-untested'] }),
     in: f.optional(f.id('area it is for')),

@@ -22,6 +22,7 @@ const HOUSE: Readonly<Record<string, Readonly<Record<string, Value>>>> = {
 const EXAMPLES: Readonly<Record<string, Value>> = { fill: { main: 'demo-loose-cellulose' } }
 const HEATER: Value = { id: 'heater', kind: 'water-heater', fuel: 'gas', vent: 'natural-draft', at: 'utility closet' }
 const HIGH: readonly Value[] = [{ kind: 'ridge', lengthFt: 30, netFreeIn2PerFt: 18 }, { kind: 'roof-vent', count: 4, netFreeIn2: 50 }]
+const HANDLER: Value = { id: 'air-handler', in: 'main', at: 'over the hall', sealed: 'no', pan: 'yes' }
 const HOOD: Value = { id: 'hood', kind: 'hood', at: 'kitchen', cfm: 300 }
 const PAPER: Value = { gate: 'combustion-untested', of: 'heater', kind: 'combustion-test', by: 'Invented Testing LLC', on: '2026-03-05', paper: 'letters/heater.pdf' }
 const EAVES: readonly Value[] = ['north', 'south'].map(at => ({ in: 'main', at, lengthFt: 48, ventedBays: 36, goodBaffles: 0 }))
@@ -70,6 +71,7 @@ export function newJob(): string {
       ...keys({ ...everyOpening, properties: Object.fromEntries(SHARED.map(key => [key, everyOpening.properties![key]!])) }, ''),
       'openings:', ...kindLines(openingKinds, SEEN, SHARED)]),
     section(capital(at('ducts').description!), [...keys(of('ducts'), ''), '# ducts:', ...DUCTS.map(d => `  # - ${typed(d, of('ducts'))}`)]),
+    section(capital(at('airHandlers').description!), [...keys(of('airHandlers'), ''), '# airHandlers:', `  # - ${typed(HANDLER, of('airHandlers'))}`]),
     section(`Papers: ${at('clearances').description!}`, [...keys(of('clearances'), ''), '# clearances:', `  # - ${typed(PAPER, of('clearances'))}`]),
     block('choices'), block('books'),
   ].join('\n').trimEnd() + '\n'

@@ -49,7 +49,7 @@ describe('new', () => {
     expect(parse(GOOD)).toMatchObject({ notFound: [], hazards: [] })
   })
   test('the comments that show an item can be used as they stand', async () => {
-    const used = GOOD.replace(/^hazards: \[\].*$/m, 'hazards:').replace(/^# (ducts|exhausts|highVents):$/gm, '$1:').replace(/^( {2})# (- \{(?:kind|id): (?!heater))/gm, '$1$2')
+    const used = GOOD.replace(/^hazards: \[\].*$/m, 'hazards:').replace(/^# (ducts|airHandlers|exhausts|highVents):$/gm, '$1:').replace(/^( {2})# (- \{(?:kind|id): (?!heater))/gm, '$1$2')
     expect(used).not.toBe(GOOD)
     const { code, err } = await lidwork('check a.job.yaml', { files: at('a.job.yaml', used) })
     expect(code).toBe(0)

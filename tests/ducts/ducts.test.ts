@@ -92,3 +92,25 @@ test('faults', () => {
   expect(codes({ ...branch, joints: 4 })).toEqual(['joints-twice'])
   expect(codes({ ...branch, wrap: 'no' })).toEqual(['wrap-not-optional'])
 })
+
+test('an oval duct: way round and allowance of a round one', () => {
+  const { diameterIn: _, ...rest } = branch
+  // 14 × 6: 34.850 in round; + 17 = 51.850; ÷ 12 · 25 = 108.02 ft².
+  expect(needs(take({ ...rest, shape: 'oval', sizeIn: [14, 6] }))['wrap-ducts-main-r-8']!['duct-wrap-3in']).toBeCloseTo(108.02, 2)
+})
+test('replaced: new flexible duct of the next size up, four bands a run, its own R, no wrap', () => {
+  const m = take({ ...branch, replace: 'yes', diameterIn: 7 })
+  // 25 ft · 0.05 + 2 · 0.3 = 1.85 h; two ends of 7 in: 3.665 ft, · 12 · 3 · 0.078125 ÷ 231 = 0.04463 gal.
+  expect(needs(m)).toEqual({ 'replace-ducts-main': { 'flex-8in-r8': 25, 'duct-band': 4, 'mastic-1gal': expect.closeTo(0.04463, 4) } })
+  expect(hours(m)).toEqual({ 'replace-ducts-main': expect.closeTo(1.85, 9) })
+  expect(value(m.wrapFigures.rAfter)).toBe(8)
+})
+test('a panned return is sealed and not wrapped, and somebody says that a hard duct is better', () => {
+  const { diameterIn: _, ...rest } = branch, m = take({ ...rest, use: 'return', material: 'panned', shape: 'rectangular', sizeIn: [14, 9] })
+  expect(m.tasks.map(t => t.phase)).toEqual(['ducts'])
+  expect(m.findings!.map(f => f.code)).toEqual(['panned-return'])
+})
+test('under fill in a humid zone it is told that it may sweat', () => {
+  const codes = (climateZone?: string, more: Partial<Duct> = {}) => ductTakeoff(found({ ...branch, ...more }, '/ducts/0', 'branch'), books, { id: 'main', topOfFillInitialIn: exactly(16, 'in', 'these tests'), access: exactly(1, 'factor', 'no access factor'), filled: true }, climateZone === undefined ? {} : { climateZone }).findings!.map(f => f.code)
+  expect([codes('2'), codes('5'), codes(), codes('2', { position: 'hung' })]).toEqual([['buried-duct-humid'], [], [], []])
+})

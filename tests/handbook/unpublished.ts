@@ -75,4 +75,8 @@ export const unpublished: Readonly<Record<string, string>> = {
   'block-area': GEOMETRY,
   'block-edge': GEOMETRY,
   'r-gapped': APART,
+  'oval-outside': GEOMETRY,
+  'oval-bore': GEOMETRY,
+  'duct-allowance': 'no published case found, only the rule (IECC R403.3.4); worked out apart from the program',
+  'new-run-hours': ARITHMETIC,
 }

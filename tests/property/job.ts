@@ -144,12 +144,12 @@ const eavesOn = (areas: readonly FloorArea[]): fc.Arbitrary<Eave[] | undefined> 
 
 type Duct = NonNullable<JobFile['ducts']>[number]
 const duct = (areas: readonly string[]): fc.Arbitrary<Duct> => fc.record({
-  in: fc.constantFrom(...areas), use: one('supply', 'return'), position: one('floor', 'hung'), shape: one('round', 'rectangular', 'square'), flex: fc.boolean(), board: fc.boolean(), diameterIn: one(2, 4, 6, 8, 14, 20), side: one(6, 8, 12, 20),
+  in: fc.constantFrom(...areas), use: one('supply', 'return'), position: one('floor', 'hung'), shape: one('round', 'rectangular', 'square', 'oval'), replace: one(undefined, undefined, undefined, 'yes'), flex: fc.boolean(), board: fc.boolean(), diameterIn: one(2, 4, 6, 8, 14, 20), side: one(6, 8, 12, 20),
   lengthFt: quarters(1, 40), count: sometimes(fc.integer({ min: 1, max: 9 })), joints: sometimes(fc.integer({ min: 0, max: 20 })), fittings: sometimes(fc.record({ elbows: fc.nat(3), takeoffs: fc.nat(2), boots: fc.nat(2) })),
   gapIn: one(0, 0.0625, 0.125, 0.25, 0.5, 2), nearHandler: sometimes(one('yes', 'no')), disconnected: sometimes(fc.integer({ min: 0, max: 3 })), strapsMissing: sometimes(fc.integer({ min: 0, max: 3 })), insulationR: one(0, 0, 3, 4.2, 8, 12),
   onItIn: sometimes(quarters(0, 3)), wrap: one(undefined, undefined, 'no', 'yes'), cfm: sometimes(fc.integer({ min: 40, max: 2000 })), decline,
 }).map(({ shape, flex, board, diameterIn, side, joints, fittings, wrap, ...d }): Duct => clean({
-  id: 'duct', ...d, shape, material: flex && shape === 'round' ? 'flex' as const : board ? 'duct-board' as const : 'metal' as const, ...(shape === 'round' ? { diameterIn } : { sizeIn: shape === 'square' ? [side, side] as const : [side, side + 4] as const }),
+  id: 'duct', ...d, shape, material: flex && shape === 'round' ? 'flex' as const : board ? 'duct-board' as const : d.use === 'return' && shape === 'rectangular' ? 'panned' as const : 'metal' as const, ...(shape === 'round' ? { diameterIn } : { sizeIn: shape === 'square' ? [side, side] as const : [side + 4, side] as const }),
   joints, fittings: joints === undefined ? fittings : undefined, wrap: d.position === 'floor' ? undefined : wrap,
 }))
 const ductsOf = (areas: readonly string[]): fc.Arbitrary<Duct[] | undefined> => fc.oneof({ weight: 2, arbitrary: fc.constant(undefined) }, { weight: 1, arbitrary: fc.array(duct(areas), { minLength: 1, maxLength: 3 }).map(list => list.map((d, i) => ({ ...d, id: `duct-${i + 1}` }))) })
@@ -157,6 +157,9 @@ const ductsOf = (areas: readonly string[]): fc.Arbitrary<Duct[] | undefined> => 
 type HighVent = NonNullable<JobFile['highVents']>[number]
 const highVents: fc.Arbitrary<HighVent[] | undefined> = fc.oneof({ weight: 1, arbitrary: fc.constant(undefined) }, { weight: 1, arbitrary: fc.array(fc.record({ kind: one('ridge', 'gable', 'roof-vent', 'turbine', 'powered'), size: one(10, 30), count: fc.integer({ min: 1, max: 6 }) })
   .map(({ kind, size, count }): HighVent => (kind === 'ridge' ? { kind, lengthFt: size, netFreeIn2PerFt: 18 } : { kind, count, netFreeIn2: size * 4 })), { maxLength: 3 }) })
+
+type AirHandler = NonNullable<JobFile['airHandlers']>[number]
+const airHandlers = (areas: readonly string[]): fc.Arbitrary<AirHandler[] | undefined> => fc.oneof({ weight: 4, arbitrary: fc.constant(undefined) }, { weight: 1, arbitrary: fc.record({ id: fc.constant('handler'), in: fc.constantFrom(...areas), at: one('hall'), sealed: one('yes', 'no'), platformReturn: sometimes(one('yes', 'no')), pan: one('yes', 'no', 'unknown') }).map(a => [clean(a)]) })
 
 const products = demoPrices.blown.map(p => p.item)
 
@@ -166,15 +169,15 @@ export const jobOf = (data: JobFile): Job => ({ data, file: 'generated', places:
 const NAMES = ['main', 'wing', 'main-2', 'house', 'main-1'] as const
 
 const bare: fc.Arbitrary<JobFile> = fc.shuffledSubarray([...NAMES], { minLength: 1, maxLength: 3 }).chain(names => fc.tuple(...names.map((id, i) => areaOf(id, i, names)))).chain(areas => fc.record({
-  areas: fc.constant(areas as Area[]), openings: fc.array(opening(areas.map(a => a.id)), { maxLength: 10 }), eaves: eavesOf(areas), highVents, appliances, ducts: ductsOf(areas.map(a => a.id)), exhausts, tests, coAlarmsMissing: sometimes(fc.integer({ min: 0, max: 2 }), 5),
+  areas: fc.constant(areas as Area[]), openings: fc.array(opening(areas.map(a => a.id)), { maxLength: 10 }), eaves: eavesOf(areas), highVents, appliances, ducts: ductsOf(areas.map(a => a.id)), airHandlers: airHandlers(areas.map(a => a.id)), exhausts, tests, coAlarmsMissing: sometimes(fc.integer({ min: 0, max: 2 }), 5),
   hazards: hazardsOf(areas.map(a => a.id)), silent: fc.oneof({ weight: 3, arbitrary: fc.constant<Hazard['kind'][]>([]) }, { weight: 2, arbitrary: fc.subarray<Hazard['kind']>(hazardKinds.map(k => k.kind as Hazard['kind'])) }),
   yearBuilt: one(undefined, 1921, 1962, 1990, 1991, 2004), zone: fc.constantFrom(...zones), goal: fc.oneof(fc.constantFrom(...editions), fc.integer({ min: 13, max: 61 })),
   fill: fc.tuple(...areas.map(() => sometimes(fc.constantFrom(...products)))), marginPct: sometimes(fc.integer({ min: 0, max: 60 }), 5),
-})).map(({ areas, openings, eaves, highVents, appliances, ducts, exhausts, tests, coAlarmsMissing, hazards, silent, yearBuilt, zone, goal, fill, marginPct }): JobFile => ({
+})).map(({ areas, openings, eaves, highVents, appliances, ducts, airHandlers, exhausts, tests, coAlarmsMissing, hazards, silent, yearBuilt, zone, goal, fill, marginPct }): JobFile => ({
   format: 'lidwork-job/1', job: { id: 'generated', title: 'A generated house', surveyedOn: '2026-03-01', surveyedBy: 'Ada Invented', status: 'draft' },
   house: clean({ state: 'WI', climateZone: zone, yearBuilt, coAlarmsMissing }), target: typeof goal === 'number' ? { rValue: goal } : { code: goal },
   notFound: hazardKinds.map(k => k.kind as Hazard['kind']).filter(k => !silent.includes(k) && !hazards.some(h => h.kind === k) && !areas.some(a => 'existing' in a && a.existing.some(l => l.fill === k as string))), hazards: hazards.map(h => (h.kind === 'suspect-duct-wrap' && ducts?.[0] && h.in !== undefined ? { ...h, of: ducts[0].id } : h)),
-  areas, openings, choices: clean({ fill: Object.fromEntries(areas.flatMap((a, i) => (fill[i] === undefined ? [] : [[a.id, fill[i]]]))), marginPct }), ...clean({ eaves, highVents, appliances, ducts, exhausts, tests }),
+  areas, openings, choices: clean({ fill: Object.fromEntries(areas.flatMap((a, i) => (fill[i] === undefined ? [] : [[a.id, fill[i]]]))), marginPct }), ...clean({ eaves, highVents, appliances, ducts, airHandlers, exhausts, tests }),
 }))
 
 const demo = shelf(demoPrices, demoCompany)

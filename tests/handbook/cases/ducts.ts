@@ -62,4 +62,17 @@ export default [
     { id: 'bare', inputs: { cfm: 17200, enteringF: 124.1217, leavingF: 122, runs: 1 }, expected: 39412, tolerance: 20, toleranceWhy: 'entering temperature printed to 0.1 °F, here from the printed heat' },
   ]),
   ...group({ formula: 'duct-heat', ...byHand, tolerance: 1, toleranceWhy: 'half of the last digit' }, [{ id: 'four branches, R-8, cooling', inputs: { cfm: 150, enteringF: 55, leavingF: 57.69, runs: 4 }, expected: 1743, note: '1.08 · 150 · 2.69 · 4 = 1,743' }]),
+  ...group({ formula: 'oval-outside', ...byHand, tolerance: 0.005, toleranceWhy: 'half of the last digit' }, [
+    { id: '14 × 6 oval', inputs: { longIn: 14, shortIn: 6, onItIn: 0 }, expected: 34.85, note: '3.1416 · 6 + 2 · 8 = 34.85' },
+    { id: 'the same with an inch on it', inputs: { longIn: 14, shortIn: 6, onItIn: 1 }, expected: 41.13, note: '3.1416 · 8 + 2 · 8 = 41.13' },
+  ]),
+  ...group({ formula: 'oval-bore', ...byHand, tolerance: 0.005, toleranceWhy: 'half of the last digit' }, [{ id: '14 × 6 oval', inputs: { longIn: 14, shortIn: 6 }, expected: 76.27, note: '0.7854 · 36 + 6 · 8 = 76.27' }]),
+  ...group({ formula: 'duct-allowance', source: 'IECC R403.3.4: 4 and 3 cfm for 100 ft² of floor', obtained: 'computed independently', tolerance: 1e-9, toleranceWhy: 'exact' }, [
+    { id: '1,800 ft² at 4: 72 cfm', inputs: { floorFt2: 1800, perHundred: 4 }, expected: 72 },
+    { id: '2,400 ft² at 3: 72 cfm', inputs: { floorFt2: 2400, perHundred: 3 }, expected: 72 },
+  ]),
+  ...group({ formula: 'new-run-hours', ...byHand }, [
+    { id: 'two runs of 20 ft', inputs: { lengthFt: 20, perFt: 0.05, perEnd: 0.3, runs: 2, access: 1 }, expected: 3.2, note: '(20 · 0.05 + 2 · 0.3) · 2 = 3.2' },
+    { id: 'hard to reach', inputs: { lengthFt: 10, perFt: 0.05, perEnd: 0.3, runs: 1, access: 2 }, expected: 2.2, note: '(0.5 + 0.6) · 2 = 2.2' },
+  ]),
 ]
