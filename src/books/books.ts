@@ -89,6 +89,7 @@ export interface Company {
   readonly travelPerDayCents?: Quantity<'cents'>
   readonly permitCents?: Quantity<'cents'>
   readonly billWholeDays: boolean
+  readonly retestEachDay: boolean
   readonly contingencyPct: Quantity<'pct'>
   readonly minimumCents: Quantity<'cents'>
   readonly salesTaxPct: Quantity<'pct'>

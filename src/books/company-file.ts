@@ -32,6 +32,7 @@ export const companySchema = f.fields({
   travelPerDay: f.optional(usd('travel, each day at the house, whatever the distance', 35)),
   permitFee: f.optional(usd('permit for a job, where the job gives no other', 60)),
   billWholeDays: f.optional(f.yesNo('a started day is billed as a whole one', { default: 'no' })),
+  retestEachDay: f.optional(f.yesNo('a combustion test at the end of each day that changed the shell, priced; without it one, in the middle of the work', { default: 'no' })),
   roundUpTo: f.number('USD', { above: 0, max: 1000 }, 'price is rounded up to a multiple of this'),
   validDays: f.count(365, 'days a price holds'),
   depositPct: f.optional(pct('deposit asked; state law may cap it', 100, { default: 0 })),

@@ -58,7 +58,7 @@ function companyOf(c: CompanyFile): Company {
   const usd = (key: keyof CompanyFile, value: number) => q(key, cents(value), 'cents')
   const or = <U extends Unit>(key: keyof CompanyFile, value: number | undefined, unit: U, id: string, what: string, why: string) => value === undefined ? assumed(id, 0, unit, what, why) : q(key, value, unit)
   return {
-    name: c.name, machine: c.machine, crew: q('crew', c.crew, 'person'), hoursPerDay: q('hoursPerDay', c.hoursPerDay, 'h'), wageCents: wageOf(c), billWholeDays: c.billWholeDays === 'yes', salesTax: c.salesTax ?? 'contractor-pays',
+    name: c.name, machine: c.machine, crew: q('crew', c.crew, 'person'), hoursPerDay: q('hoursPerDay', c.hoursPerDay, 'h'), wageCents: wageOf(c), billWholeDays: c.billWholeDays === 'yes', retestEachDay: c.retestEachDay === 'yes', salesTax: c.salesTax ?? 'contractor-pays',
     marginPct: c.grossMarginPct === undefined ? q('netProfitPct', c.netProfitPct ?? 0, 'pct') : q('grossMarginPct', c.grossMarginPct, 'pct'), ...overheadOf(c),
     ...(c.subMarkupPct === undefined ? {} : { subMarkupPct: q('subMarkupPct', c.subMarkupPct, 'pct') }), ...(c.travelPerMile === undefined ? {} : { travelPerMileCents: usd('travelPerMile', c.travelPerMile) }),
     ...(c.travelPerDay === undefined ? {} : { travelPerDayCents: usd('travelPerDay', c.travelPerDay) }), ...(c.permitFee === undefined ? {} : { permitCents: usd('permitFee', c.permitFee) }),

@@ -1,6 +1,6 @@
 // Hours to days, and back: set-up and clean-up take longer the more days there are.
 import { crewDays, eachAndOnce, firstAndLater, halfDays, personDays, wholeDays } from '../calc/price.ts'
-import { netOf, taskHours } from '../calc/arithmetic.ts'
+import { netOf, taskHours, times } from '../calc/arithmetic.ts'
 import type { Books } from '../books/books.ts'
 import { exactly, total, work, type Quantity } from '../units/quantity.ts'
 import type { Planned } from './order.ts'
@@ -10,7 +10,8 @@ export interface Days { readonly exact: Quantity<'day'>; readonly half: Quantity
 const NONE = exactly(0, 'day', 'no crew task is left')
 
 /** Daily hours stand in the divisor; of set-up and clean-up only what happens once counts as work. */
-export function withDays(planned: readonly Planned[], books: Books): { planned: Planned[]; days: Days } {
+export function withDays(all: readonly Planned[], books: Books): { planned: Planned[]; days: Days } {
+  const planned = books.company.retestEachDay ? eachDay(all, books) : all
   const crew = planned.filter(t => t.ownVisit !== true && t.personHours.value > 0)
   const visit = planned.some(t => t.id === 'set-up')
   if (crew.length === 0 && !visit) return { planned: [...planned], days: { exact: NONE, half: NONE, whole: NONE } }
@@ -32,4 +33,12 @@ export function withDays(planned: readonly Planned[], books: Books): { planned: 
       return { ...t, personHours, title: whole.value > 1 ? `${t.title} (${whole.value} days)` : t.title, needs: t.needs.map(n => ({ ...n, quantity: kits })) }
     }),
   }
+}
+
+/** One test at the end of each day on which the house was tightened. */
+function eachDay(planned: readonly Planned[], books: Books): readonly Planned[] {
+  const tightening = planned.filter(t => t.phase === 'seal' || t.phase === 'ducts')
+  if (tightening.length === 0) return planned
+  const days = work(wholeDays, { days: work(crewDays, { hours: total('h', Object.fromEntries(tightening.map(t => [t.id, t.personHours]))), crew: books.company.crew, hoursPerDay: books.company.hoursPerDay, dailyHours: total('h', { start: books.rate('day-start', 0.75, 'day'), close: books.rate('day-close', 0.75, 'day') }) }) })
+  return planned.map(t => (t.id !== 'test-combustion-interim' || days.value < 2 ? t : { ...t, title: `${t.title} (${days.value} days)`, personHours: work(taskHours, { hours: { ...work(times, { amount: t.personHours, count: days }), unit: 'h' as const } }) }))
 }

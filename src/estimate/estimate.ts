@@ -95,6 +95,7 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
       step: s.step, id: s.id, title: titled(s), phase: s.phase, areas: s.areas, after: s.after.map(e => e.task), because: s.after, role: s.role, personHours: s.personHours,
       cautions: s.cautions, proof: s.proof, clears: gates.gates.filter(g => g.open && g.clearedByTask === s.id).map(g => g.id),
     })),
+    office: steps.length === 0 ? [] : OFFICE,
     materials: materials.map(m => ({
       item: m.product.item, name: m.product.name, needed: m.needed, unit: m.product.unit, wastePct: m.product.wastePct, buy: m.buy, buyUnit: m.product.buyUnit, charge: m.product.charge, charged: m.charged,
       unitPriceCents: m.product.unitPriceCents, totalCents: m.totalCents, usedFor: m.usedFor,
@@ -107,6 +108,17 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
   const made: Estimate = { out, findings, assumed: assumptions(out, [...measures.flatMap(m => m.assumes ?? [])]), steps, standing: stands, books, topOfFillInitialIn: tops[0] ?? exactly(0, 'in', 'no area') }
   return again ? withLighter(made, job, books, taken, gates.gates) : made
 }
+
+/** What the office does, in its order. */
+const OFFICE = [
+  { id: 'contract', what: 'Contract signed, cancellation notice given, fact sheet of the insulation shown before signing (16 CFR 460.15)' },
+  { id: 'permit', what: 'Permit, utility approval or rebate reserved, where they are asked for before the work' },
+  { id: 'papers', what: 'Papers that open gates in hand, by trade' },
+  { id: 'order', what: 'Material ordered, stock and delivery checked, bags gated against the chart' },
+  { id: 'heat-plan', what: 'Day and start set by the heat: early, water, breaks, a partner, the limit at which work stops' },
+  { id: 'occupants', what: 'Occupants told: who stays out and how long, lights, heating and cooling off, way to the hatch clear' },
+  { id: 'job-cost', what: 'After the work: hours and material against this estimate, certificate and receipt handed over' },
+] as const
 
 const titled = (t: { readonly title: string; readonly count?: number }): string => (t.count === undefined ? t.title : `${t.title} (${t.count})`)
 

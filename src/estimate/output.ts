@@ -82,6 +82,8 @@ export interface EstimateOut {
   ducts: DuctOut[]
   airLeakage?: { cfm50Before?: number; ductCfm25Before?: number; ductCfm25Target?: number }
   tasks: TaskOut[]
+  /** Steps of the office, which are no work of the crew: always the same. */
+  office: { id: string; what: string }[]
   materials: MaterialOut[]
   labor: { personHours: number; wageCents: number; byPhase: Partial<Record<Phase, number>>; crewSize: number; days: number }
   price: PriceOut

@@ -13,7 +13,7 @@ import { counted, depth, depthCell, figure, NB, phaseWords, plainFigure, rowR, s
 export function terminalEstimate(estimate: EstimateOut, look: Look): string {
   const e = printed(estimate, look.ascii ? text => asciiOnly(printable(text)) : printable)
   const on = sheet(look)
-  for (const section of [head, verdict, gates, stopped, areas, besides, lighter, eaves, sealing, ducts, work, materials, price, offers, leftOut, findings, overrides, assumptions, standing]) section(e, on)
+  for (const section of [head, verdict, gates, stopped, areas, besides, lighter, eaves, sealing, ducts, work, office, deferral, materials, price, offers, leftOut, findings, overrides, assumptions, standing]) section(e, on)
   return on.text()
 }
 
@@ -276,6 +276,21 @@ function withUnits(cells: readonly (readonly [string, string])[], head: string, 
 }
 
 const wrapUnit = (unit: string, width: number): string[] => (columns(unit) <= width ? [unit] : wrap(unit, width))
+
+function office(e: EstimateOut, on: Sheet): void {
+  if (e.office.length === 0 || e.verdict === 'stop') return
+  on.section('office')
+  for (const o of e.office) on.row({ text: sentence(o.what) })
+}
+
+/** A stopped house: what has to happen first, and what the visit costs. */
+function deferral(e: EstimateOut, on: Sheet): void {
+  if (e.verdict !== 'stop') return
+  const shut = e.gates.filter(g => g.open && (g.state === 'stop' || g.state === 'hold'))
+  on.section('before anything starts')
+  shut.sort((a, b) => gateRank(a) - gateRank(b)).forEach((g, i) => { on.row({ mark: String(i + 1), text: `${g.where}: ${g.clearedBy}.` }) })
+  on.row({ text: 'Then the house is surveyed again where it was changed, and priced.' })
+}
 
 function materials(e: EstimateOut, on: Sheet): void {
   const m = e.materials

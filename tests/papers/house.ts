@@ -29,7 +29,7 @@ export function house(): EstimateOut {
       { id: 'porch', kind: 'open-floor', areaFt2: 96, netAreaFt2: 96, existingR: 0, targetR: 49, addedR: 49, uBefore: 0.5, stoppedBy: ['ceiling-sags-porch-1'] },
     ],
     eaves: { bays: 66, ventedBays: 40, baffles: 40, windBlocks: 40, sides: [{ id: 'eave-main-1', area: 'main', where: 'street side', bays: 33, ventedBays: 20, baffles: 20 }, { id: 'eave-main-2', area: 'main', where: 'yard side', bays: 33, ventedBays: 20, baffles: 20 }] },
-    offers: [],
+    offers: [], office: [],
   sealing: [
       { id: 'top-plate-main-1', kind: 'top-plate', area: 'main', where: 'all inside walls', count: 1, method: 'sealant', materials: [{ item: 'sealant', quantity: 98.4, unit: 'fl oz' }], personHours: 3.9, tasks: ['seal-plates-main-1'] },
       { id: 'recessed-light-main-1', kind: 'recessed-light', area: 'main', where: 'den', count: 3, method: 'box, lid bare', materials: [{ item: 'board', quantity: 30.2, unit: 'ft2' }, { item: 'sealant', quantity: 17, unit: 'fl oz' }], personHours: 2.7, tasks: ['box-lights-main'] },
