@@ -48,7 +48,7 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
   const gates = opened(measures.flatMap(m => m.gates ?? []).filter(g => !aboutNothing(g)), data.clearances ?? [], data.job.surveyedOn, books.company.name)
 
   // Tasks, and what the gates leave of them
-  const needed = wanted(measures.flatMap(m => m.tasks.map(t => done(t, gates.gates)))).filter(t => !opensHold(t) || gates.gates.some(g => g.clearedByTask === t.id && g.open))
+  const needed = wanted(measures.flatMap(m => m.tasks.map(t => done(beware(t, gates.gates), gates.gates)))).filter(t => !opensHold(t) || gates.gates.some(g => g.clearedByTask === t.id && g.open))
   const appliances = data.appliances ?? []
   const untested = appliances.filter(a => gates.gates.some(g => g.open && g.of === a.id && g.clearedByTask === 'test-combustion-in'))
   const ductTarget = data.house.floorAreaFt2 === undefined || (data.tests?.ductTest ?? 'none') === 'none' ? undefined : work(ductAllowance, { floorFt2: given(data.house.floorAreaFt2, 'ft2', '/house/floorAreaFt2'), perHundred: books.start('duct-leakage', 4, 'cfm', 'duct leakage wanted at 25 Pa for 100 ft² of floor', 'IECC R403.3.4 of 2012 to 2021 for new houses (from memory, high); an existing house is bound by none') })
@@ -121,6 +121,10 @@ const OFFICE = [
 ] as const
 
 const titled = (t: { readonly title: string; readonly count?: number }): string => (t.count === undefined ? t.title : `${t.title} (${t.count})`)
+
+/** Open wiring that may be live shuts the cover of its area; whoever seals there must not let foam or sealant near it either. */
+const beware = (t: Task, gates: readonly NamedGate[]): Task => (t.phase === 'seal' && gates.some(g => g.open && g.code === 'knob-and-tube' && (g.stops.places.length === 0 || t.touches === 'house' || g.stops.places.some(p => t.touches.includes(p))))
+  ? { ...t, cautions: ['Old open wiring, perhaps live: no foam, no sealant and no hand within 3 in of it; tell the lead.', ...t.cautions] } : t)
 
 /** Others' work that a paper says is done: it stays in the price, and the order says so. */
 function done(t: Task, gates: readonly NamedGate[]): Task {

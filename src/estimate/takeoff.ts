@@ -9,7 +9,7 @@ import { atticVents, type Vents } from '../scope/vents.ts'
 import type { Leak } from '../scope/leaks.ts'
 import { vermiculiteGate } from '../scope/hazards/vermiculite.ts'
 import { airHandlerTakeoff } from '../scope/air-handler.ts'
-import { exhaustMeasure } from '../scope/exhausts.ts'
+import { draftWarning, exhaustMeasure } from '../scope/exhausts.ts'
 import { appliancesNotListed, applianceMeasure, flueWithoutAppliance, takesRoomAir } from '../scope/appliances.ts'
 import { areaKinds, hazardKinds, openingKinds, type Opening } from '../scope/index.ts'
 import type { AreaKind, AreaMeasure } from '../scope/area-kind.ts'
@@ -120,6 +120,7 @@ export function takeoff(job: JobFile, books: Books): Taken {
     { figures: {}, tasks: [], gates: flueGates(job) },
     ...(job.appliances === undefined ? [{ figures: {}, tasks: [], gates: [appliancesNotListed('/house')] }] : job.appliances.map((a, i) => applianceMeasure(found(a, `/appliances/${i}`, a.id), books))),
     ...(job.exhausts ?? []).map((e, i) => exhaustMeasure(found(e, `/exhausts/${i}`, e.id), job.appliances === undefined || job.appliances.some(takesRoomAir), books)),
+    ...[draftWarning((job.exhausts ?? []).map((e, i) => found(e, `/exhausts/${i}`, e.id)), job.appliances ?? [], job.tests?.cfm50 === undefined ? undefined : given(job.tests.cfm50, 'cfm', '/tests/cfm50'), books) ?? []].flat(),
     ...alarms(job, books),
   ]
   const vents = atticVents(job.eaves === undefined ? undefined : eaves, job.highVents?.map((v, i) => found(v, `/highVents/${i}`, `high-vent-${i + 1}`)), {

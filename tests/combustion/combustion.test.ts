@@ -64,3 +64,15 @@ test('tests asked for: in before the crew, the look with the blower door, ducts 
   // No fan where dust may hold asbestos.
   expect(ids({ ...asked, hazards: [{ kind: 'suspect-duct-wrap', of: 'branch', at: 'boot' }], notFound: house.notFound.filter(k => k !== 'suspect-duct-wrap') }).filter(id => /blower|duct-test/.test(id))).toEqual([])
 })
+
+test('fans against the measured leakage: 250 cfm at 1,950 CFM50 pull 2.12 Pa, over the 2 of a water heater alone; it warns and closes nothing', () => {
+  const fans = [{ id: 'hood', kind: 'hood', at: 'kitchen', cfm: 200 }, { id: 'fan', kind: 'bath-fan', at: 'bath' }] as const
+  const warned = (cfm50: number | undefined, appliances: readonly object[] = [heater]) => make({ ...house, exhausts: [...fans], appliances: [...appliances] as never, ...(cfm50 === undefined ? {} : { tests: { cfm50 } }) }).json
+  expect(warned(1950).gates.map(g => [g.code, g.state])).toEqual([['depressurization', 'note']])
+  expect(warned(1950).gates[0]!.why).toContain('at least 2.1 Pa')
+  expect([warned(2600).gates, warned(undefined).gates, warned(1950, [{ ...heater, vent: 'sealed' }]).gates]).toEqual([[], [], []])
+  // With a furnace on the same flue the limit is 3.
+  expect(warned(1950, [heater, { ...heater, id: 'furnace', kind: 'furnace' }]).gates).toEqual([])
+  // A hood of 900 at 600 CFM50 is told and changes no price: 50 · (950 ÷ 1,950)^1.54.
+  expect(warned(1950).verdict).toBe('go')
+})

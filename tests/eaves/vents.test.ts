@@ -79,6 +79,12 @@ describe('facings', () => {
   test('paper left in the open where nothing is blown', () => expect(faced('kraft-up', { target: { rValue: 11 } }).findings.map(f => f.code)).toContain('facing-exposed'))
 })
 
+test('a low heel is told with the choices: under a third of the full depth at the wall', () => {
+  const at = (heelIn: number) => make(house({ areas: [{ ...floor, heelIn }] })).json.findings.filter(f => f.code === 'low-heel').length
+  // 3 1/2 in: 4.29 of 14.06 in, 0.31; 5 1/2 in: 6.29, 0.45.
+  expect([at(3.5), at(5.5)]).toEqual([1, 0])
+})
+
 test('the strip at the eaves is a part of its own: width, fill at the wall, and its R below that of the middle', () => {
   const { edgeStrip: s, edgeStripFt, averageR } = make(house()).json.areas[0]!
   // Heel 5 1/2, gap 1 · 13/12 = 1.083, wall 4 1/2 in at 5/12: 5.5 − 1.0833 + 4.5 · 5/12 = 6.29 in at the wall.

@@ -79,4 +79,5 @@ export const unpublished: Readonly<Record<string, string>> = {
   'oval-bore': GEOMETRY,
   'duct-allowance': 'no published case found, only the rule (IECC R403.3.4); worked out apart from the program',
   'new-run-hours': ARITHMETIC,
+  'depressurization': APART,
 }

@@ -25,6 +25,9 @@ test('knob-and-tube stops the cover of its area; its sealing and the other area 
   expect([json.verdict, gates]).toEqual(['conditional', ['stop knob-and-tube']])
   expect(ids).toEqual(expect.arrayContaining(['seal-plates-main-1', 'mesh-ducts-main', 'blow-wing']))
   expect(ids.filter(id => /^(blow-main|wrap-)/.test(id))).toEqual([])
+  // Where it runs nobody foams it in either; the other area is not told.
+  const warned = (id: string) => json.tasks.find(t => t.id === id)!.cautions.some(c => c.startsWith('Old open wiring'))
+  expect([warned('seal-plates-main-1'), warned('seal-plates-wing-1')]).toEqual([true, false])
   const letter = { gate: 'knob-and-tube', in: 'main', kind: 'electrician-letter', by: 'Invented Electric LLC', license: 'WI-0', on: '2026-03-05', paper: 'letters/a.pdf' }
   expect(left(house([old], { clearances: [letter] })).ids).toContain('blow-main')
   expect(make(house([old], { clearances: [{ ...letter, license: undefined as never }] })).made.findings.map(f => f.code)).toContain('clearance-without-license')

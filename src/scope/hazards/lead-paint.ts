@@ -5,7 +5,7 @@ import { exactly, work } from '../../units/quantity.ts'
 import { hazard, itself, type Clearable, type Gate, type Task } from '../kind.ts'
 
 const clearable: readonly Clearable[] = [{ kind: 'renovator-certificate', license: true }]
-const yearOf = (books: { start(id: string, value: number, unit: 'year', what: string, why?: string): { readonly value: number } }): number => books.start('year-lead-paint', 1977, 'year', 'last year that paint may hold lead', '40 CFR 745: houses built before 1978').value
+const yearOf = (books: { start(id: string, value: number, unit: 'year', what: string, why?: string): { readonly value: number } }): number => books.start('year-lead-paint', 1977, 'year', 'last year that paint may hold lead', '40 CFR 745: houses built before 1978 (from memory, high)').value
 
 export const leadPaint = hazard({
   kind: 'lead-paint', title: 'Painted surfaces that the work will cut or break',
@@ -15,7 +15,7 @@ export const leadPaint = hazard({
   clearable,
   takeoff({ item, at, id, q }, books, { house }) {
     if (house.yearBuilt !== undefined && house.yearBuilt > yearOf(books)) return { figures: {}, tasks: [] }
-    const most = books.start('lead-disturbed', 6, 'ft2', 'painted surface in a room that may be disturbed without a certified renovator', '40 CFR 745.83: 6 ft² inside'), much = q('disturbedFt2').value > most.value
+    const most = books.start('lead-disturbed', 6, 'ft2', 'painted surface in a room that may be disturbed without a certified renovator', '40 CFR 745.83: 6 ft² inside (from memory, high)'), much = q('disturbedFt2').value > most.value
     const gate: Gate = much
       ? { ...shutHere(item, at, ['prepare', 'seal']), code: 'lead-paint', state: 'hold', why: `${item.disturbedFt2} ft² of paint of its years is disturbed in a room, over ${most.value} ft²: it may hold lead`, clearedBy: 'a certified renovator, and the pamphlet given to the owner (40 CFR 745)', clearable, clearedByTask: `renovator-${id}`, condition: `The price holds only if a certified renovator does the cutting (${item.at}).` }
       : { ...shutHere(item, at, []), code: 'lead-paint-small', state: 'note', why: `${item.disturbedFt2} ft² of paint of its years is disturbed: it may hold lead`, clearedBy: 'wet cutting, a sheet below, and all chips taken up', clearable: [] }
