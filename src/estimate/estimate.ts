@@ -7,13 +7,14 @@ import { ductAllowance } from '../calc/duct.ts'
 import { difference } from '../calc/price.ts'
 import { COVERING, opensHold, type Gate, type Phase, type Task } from '../scope/kind.ts'
 import { zoneOf } from '../reference/zones.ts'
-import { averages } from './average.ts'
 import { outOfBand } from './bands.ts'
 import { bill, type MaterialLine } from './bill.ts'
 import { withDays } from './days.ts'
 import { opened, type NamedGate } from './gates.ts'
+import { excluded, onlyTheVisit } from './leaves-out.ts'
 import { merged, ordered, type Step } from './order.ts'
 import { ESTIMATE_FORMAT, type EstimateOut } from './output.ts'
+import { airLeakage, areaOut, ductOut, eavesOut, OFFICE, sealingOut, stoppedOut, titled } from './parts.ts'
 import { driveMissing, price, soldAlone, visitLines } from './price.ts'
 import { idle, standing, wanted, type Declined, type Standing } from './standing.ts'
 import { takeoff, type Taken } from './takeoff.ts'
@@ -109,19 +110,6 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
   return again ? withLighter(made, job, books, taken, gates.gates) : made
 }
 
-/** What the office does, in its order. */
-const OFFICE = [
-  { id: 'contract', what: 'Contract signed, cancellation notice given, fact sheet of the insulation shown before signing (16 CFR 460.15)' },
-  { id: 'permit', what: 'Permit, utility approval or rebate reserved, where they are asked for before the work' },
-  { id: 'papers', what: 'Papers that open gates in hand, by trade' },
-  { id: 'order', what: 'Material ordered, stock and delivery checked, bags gated against the chart' },
-  { id: 'heat-plan', what: 'Day and start set by the heat: early, water, breaks, a partner, the limit at which work stops' },
-  { id: 'occupants', what: 'Occupants told: who stays out and how long, lights, heating and cooling off, way to the hatch clear' },
-  { id: 'job-cost', what: 'After the work: hours and material against this estimate, certificate and receipt handed over' },
-] as const
-
-const titled = (t: { readonly title: string; readonly count?: number }): string => (t.count === undefined ? t.title : `${t.title} (${t.count})`)
-
 /** Open wiring that may be live shuts the cover of its area; whoever seals there must not let foam or sealant near it either. */
 const beware = (t: Task, gates: readonly NamedGate[]): Task => (t.phase === 'seal' && gates.some(g => g.open && g.code === 'knob-and-tube' && (g.stops.places.length === 0 || t.touches === 'house' || g.stops.places.some(p => t.touches.includes(p))))
   ? { ...t, cautions: ['Old open wiring, perhaps live: no foam, no sealant and no hand within 3 in of it; tell the lead.', ...t.cautions] } : t)
@@ -130,15 +118,6 @@ const beware = (t: Task, gates: readonly NamedGate[]): Task => (t.phase === 'sea
 function done(t: Task, gates: readonly NamedGate[]): Task {
   const paper = t.closes === undefined || !t.ownVisit ? undefined : gates.find(g => g.path === t.from && g.clearedByTask === t.id)?.clearance
   return paper ? { ...t, title: `${t.title}: done ${paper.on}, ${paper.paper}` } : t
-}
-
-/** What is stopped, by task; a part of a task that stands otherwise goes by the name of its opening. */
-function stoppedOut({ open, stopped }: Standing): EstimateOut['stopped'] {
-  const standing = new Set(open.map(t => t.id))
-  return merged(stopped.map(s => (standing.has(s.task.id) ? { ...s.task, id: s.task.closes ?? `${s.task.id}-part` } : s.task))).map(t => {
-    const s = stopped.find(x => x.task.id === t.id || x.task.closes === t.id)!
-    return { id: t.id, title: titled(t), phase: t.phase, gate: s.gate, why: s.why }
-  })
 }
 
 function productFinder(books: Books): (item: string) => Product {
@@ -151,66 +130,6 @@ function hoursByPhase(steps: readonly Step[]): Partial<Record<Phase, Quantity<'h
   return Object.fromEntries(Object.entries(by).map(([p, lines]) => [p, total('h', lines)]))
 }
 
-function areaOut(a: Taken['areas'][number], taken: Taken, stands: Standing) {
-  const { measure, id } = a
-  const buried = stands.open.some(t => t.buries?.includes(id) && t.work !== 'lay-back')
-  const lost = measure.filled && !buried
-  const stoppedBy = [...new Set(stands.stopped.filter(s => s.task.buries?.includes(id) && s.task.work !== 'lay-back').map(s => s.gate))]
-  const avg = averages(measure, taken.openings.filter(o => o.found.item.in === id).flatMap(o => o.measure.paths ?? []))
-  const figures = { ...measure.figures, ...(avg ? { uBefore: avg.uBefore, uAfter: avg.uAfter, averageR: avg.averageR } : {}) }
-  const shown = Object.fromEntries(Object.entries(figures).filter(([name]) => !lost || !measure.fillFigures.includes(name)))
-  const findings: Finding[] = []
-  const bare = taken.openings.filter(o => o.found.item.in === id && o.measure.paths?.some(p => p.bareTops))
-  if (!lost && avg?.withoutBareTops) {
-    const n = bare.flatMap(o => o.measure.paths ?? []).reduce((sum, p) => sum + (p.bareTops?.value ?? 0), 0)
-    const cost = avg.withoutBareTops.value - avg.averageR.value
-    findings.push({ code: 'bare-box-tops', severity: 'note', path: bare[0]!.found.at, says: `${n} bare box ${n === 1 ? 'top costs' : 'tops cost'} R ${cost.toFixed(1)} of ${avg.withoutBareTops.value.toFixed(1)}`,
-      why: 'nothing may lie on the box over a light that is not rated for contact', mend: 'an airtight IC light put in by an electrician gives it back: write treatment: swap' })
-  }
-  return { findings, out: { ...shown, stoppedBy } }
-}
-
-function eavesOut(taken: Taken, stands: Standing) {
-  const sides = taken.areas.flatMap(a => {
-    const fitted = stands.open.some(t => t.id === `baffles-${a.id}`)
-    return a.measure.eaves.map(e => (fitted ? e : { ...e, baffles: exactly(0, 'each', 'no fill comes here') }))
-  })
-  const sum = (key: 'bays' | 'ventedBays' | 'baffles') => total('each', Object.fromEntries(sides.map(s => [String(s.id), s[key] as Quantity])))
-  const blocks = taken.areas.filter(a => stands.open.some(t => t.id === `baffles-${a.id}`)).map(a => [a.id, a.measure.windBlocks] as const)
-  return { bays: sum('bays'), ventedBays: sum('ventedBays'), baffles: sum('baffles'), windBlocks: total('each', Object.fromEntries(blocks)), sides }
-}
-
-function sealingOut({ found, measure, leak }: Taken['openings'][number], steps: readonly Step[]) {
-  const mine = (t: Task): boolean => measure.tasks.includes(t)
-  const of = steps.filter(s => s.parts.some(mine))
-  const hours = Object.fromEntries(of.map(s => [s.id, s.parts.filter(mine).length === s.parts.length ? s.personHours : total('h', s.parts.filter(mine).map(p => p.personHours))]))
-  const { item } = found
-  const closers = measure.tasks.filter(t => t.closes === found.id), closing = closers.length > 0 && closers.every(t => of.some(s => s.parts.includes(t)))
-  return {
-    id: found.id, kind: item.kind, area: item.in, where: item.at, count: 'count' in item ? (found as { q(k: string): Quantity }).q('count') : 1,
-    method: item.decline === 'yes' ? 'kept open by the owner' : String(measure.figures.method), materials: closing ? measure.figures.materials : [],
-    ...(leak ? { leakageAreaIn2Before: leak.before, leakageAreaIn2After: closing ? leak.after : leak.before } : {}), personHours: total('h', hours), tasks: of.map(s => s.id),
-  }
-}
-
-/** As measured, and what is wanted of the ducts. */
-function airLeakage(tests: Job['data']['tests'], ductTarget: Quantity<'cfm'> | undefined): { airLeakage?: Readonly<Record<string, Quantity>> } {
-  const figures = { ...(tests?.cfm50 === undefined ? {} : { cfm50Before: given(tests.cfm50, 'cfm', '/tests/cfm50') }), ...(tests?.cfm25Total === undefined ? {} : { ductCfm25Before: given(tests.cfm25Total, 'cfm', '/tests/cfm25Total') }), ...(ductTarget ? { ductCfm25Target: ductTarget } : {}) }
-  return Object.keys(figures).length === 0 ? {} : { airLeakage: figures }
-}
-
-/** Figures after the work only where it is in the plan. */
-function ductOut({ found, measure }: Taken['ducts'][number], steps: readonly Step[]) {
-  const mine = (t: Task): boolean => measure.tasks.includes(t)
-  const of = steps.filter(s => s.parts.some(mine)), wrapped = of.some(s => s.parts.some(p => mine(p) && p.phase === 'wrap'))
-  const hours = Object.fromEntries(of.map(s => [s.id, s.parts.every(mine) ? s.personHours : total('h', s.parts.filter(mine).map(p => p.personHours))]))
-  const { method, masticGal, materials, ...figures } = measure.figures, sealed = of.some(s => s.phase === 'ducts')
-  return {
-    ...figures, method: found.item.decline === 'yes' ? 'left alone by the owner' : method, ...(sealed ? { masticGal } : {}), ...(wrapped ? measure.wrapFigures : {}),
-    materials: of.length > 0 ? materials : [], personHours: total('h', hours), tasks: of.map(s => s.id),
-  }
-}
-
 function withoutIdleSteps(left: Standing, gates: readonly NamedGate[]): Standing {
   const steps = new Set(gates.filter(g => idle(g, left.open)).flatMap(g => g.clearedByTask ?? [])), busy = new Set(gates.filter(g => g.open && !idle(g, left.open)).flatMap(g => g.clearedByTask ?? []))
   return { ...left, open: left.open.filter(t => !opensHold(t) || !steps.has(t.id) || busy.has(t.id)) }
@@ -220,19 +139,6 @@ function withoutIdleSteps(left: Standing, gates: readonly NamedGate[]): Standing
 function nothingStands(left: Standing, gates: readonly NamedGate[]): Standing {
   const gate = gates.find(g => g.open && g.state === 'stop')?.id ?? left.stopped[0]!.gate
   return { ...left, open: [], stopped: [...left.stopped, ...left.open.map(task => ({ task, gate, why: 'nothing may start in this house' }))] }
-}
-
-/** A house where nothing may start has no price but the visit's. */
-const onlyTheVisit = (gates: readonly NamedGate[]): string[] =>
-  gates.filter(g => g.open && g.state === 'stop').map(g => `No work is priced while ${g.id} is shut; it opens with ${g.clearedBy}.`)
-
-/** What the price leaves open or out, the conditions of a hold first. */
-function excluded(gates: readonly NamedGate[], stands: Standing, unknowns: readonly string[], declined: readonly Declined[], areas: number): string[] {
-  const conditions = gates.filter(g => g.open && g.state === 'hold' && !idle(g, stands.open)).flatMap(g => g.condition ?? [])
-  // The closing of a leak, and the cover itself; what only served them is in the list of stopped work.
-  const stopped = merged(stands.stopped.map(s => s.task)).filter(t => t.closes.length > 0 || t.buries !== undefined)
-    .map(t => `Not in this price: ${titled(t)}${areas > 1 && t.touches !== 'house' ? `, in ${t.touches.join(', ')}` : ''}.`)
-  return [...new Set([...conditions, ...unknowns, ...declined.map(d => `The owner keeps the opening at ${d.where} open; nothing in its area is covered.`), ...stopped])]
 }
 
 /** Direct cost of ducts, tests and other trades, which no band holds. */

@@ -49,10 +49,15 @@ import { unventedRoof } from './hazards/unvented-roof.ts'
 import { gasLeak } from './hazards/gas-leak.ts'
 import { carbonMonoxide } from './hazards/carbon-monoxide.ts'
 import { leadPaint } from './hazards/lead-paint.ts'
+import { damagedFraming } from './hazards/damaged-framing.ts'
+import { recalledItem } from './hazards/recalled-item.ts'
+import { solarWiring } from './hazards/solar-wiring.ts'
+import { radon } from './hazards/radon.ts'
+import { sensitiveOccupant } from './hazards/sensitive-occupant.ts'
 
 export const areaKinds = [openFloor, deckedFloor, kneeWallFloor, kneeWall, slope, platform, garage, porch, closedVault] as const
 export const openingKinds = [topPlate, recessedLight, chimney, droppedSoffit, hatch, wireHole, pipe, plumbingStack, ceilingBox, openStudBay, ductBoot, openChase, exhaustFan, pullDownStair, atticDoor, metalFlue, combustionAirOpening, heatProducingDevice, waterLine, wallCap, skylightShaft, wholeHouseFan, coolerOpening, solarTube, abandonedOpening, plankCeiling, fireGap, sprinklerHead] as const
-export const hazardKinds = [vermiculite, knobAndTube, openSplice, wetWood, mold, animals, suspectDuctWrap, damagedFlue, unventedRoof, gasLeak, carbonMonoxide, leadPaint] as const
+export const hazardKinds = [vermiculite, knobAndTube, openSplice, wetWood, mold, animals, suspectDuctWrap, damagedFlue, unventedRoof, gasLeak, carbonMonoxide, leadPaint, damagedFraming, recalledItem, solarWiring, radon, sensitiveOccupant] as const
 
 export type Area = Static<(typeof areaKinds)[number]['schema']>
 /** A floor under a roof edge. */

@@ -131,10 +131,10 @@ export interface Found<I> {
 
 export type Measured<I> = { [K in keyof I & string]-?: NonNullable<I[K]> extends number ? K : never }[keyof I & string]
 
-type UnitOf<K> = K extends `${string}Ft2` ? 'ft2' : K extends `${string}In2` ? 'in2' : K extends `${string}In2PerFt` ? 'in2/ft' : K extends `${string}Ft` ? 'ft' : K extends `${string}In` ? 'in' : K extends `${string}Ppm` ? 'ppm' : K extends `${string}Hours` ? 'h'
+type UnitOf<K> = K extends `${string}Ft2` ? 'ft2' : K extends `${string}In2` ? 'in2' : K extends `${string}In2PerFt` ? 'in2/ft' : K extends `${string}Ft` ? 'ft' : K extends `${string}In` ? 'in' : K extends `${string}Ppm` ? 'ppm' : K extends `${string}PciL` ? 'pCi/L' : K extends `${string}Hours` ? 'h'
   : K extends 'roofPitch' ? 'rise/12' : K extends 'rValue' | `${string}R` ? 'R' : 'each'
 
-const ENDINGS: readonly [RegExp, Unit][] = [[/Ft2$/, 'ft2'], [/In2$/, 'in2'], [/In2PerFt$/, 'in2/ft'], [/Ft$/, 'ft'], [/In$/, 'in'], [/Ppm$/, 'ppm'], [/Hours$/, 'h'], [/^roofPitch$/, 'rise/12'], [/(^r|[a-z]R)$|^rValue$/, 'R']]
+const ENDINGS: readonly [RegExp, Unit][] = [[/Ft2$/, 'ft2'], [/In2$/, 'in2'], [/In2PerFt$/, 'in2/ft'], [/Ft$/, 'ft'], [/In$/, 'in'], [/Ppm$/, 'ppm'], [/PciL$/, 'pCi/L'], [/Hours$/, 'h'], [/^roofPitch$/, 'rise/12'], [/(^r|[a-z]R)$|^rValue$/, 'R']]
 export const unitOf = (key: string): Unit => ENDINGS.find(([ends]) => ends.test(key))?.[1] ?? 'each'
 
 export const found = <I extends object>(item: I, at: string, id: string): Found<I> => ({

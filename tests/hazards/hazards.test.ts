@@ -96,7 +96,21 @@ test('silence: by year a hold with its look, else a line of the assumptions', ()
   expect(silent(1985).gates).toEqual(['hold vermiculite-not-checked', 'hold suspect-duct-wrap-not-checked'])
   expect(silent(2004).gates).toEqual([])
   expect(silent(2004).json).toMatchObject({ verdict: 'go' })
-  expect(silent(2004).json.assumptions.map(a => a.id).filter(id => id.startsWith('no-')).sort()).toEqual(['no-animals', 'no-damaged-flue', 'no-mold', 'no-open-splice', 'no-unvented-roof', 'no-wet-wood'])
+  expect(silent(2004).json.assumptions.map(a => a.id).filter(id => id.startsWith('no-')).sort()).toEqual(['no-animals', 'no-damaged-flue', 'no-damaged-framing', 'no-mold', 'no-open-splice', 'no-unvented-roof', 'no-wet-wood'])
   // No ducts, no question about what lies on them.
   expect(make({ ...house([], { notFound: [] }), ducts: [] }).json.gates.map(g => g.code)).not.toContain('suspect-duct-wrap-not-checked')
+})
+
+test('cut framing stops all work on it; a recalled item is replaced by its trade first', () => {
+  expect(left(house([{ kind: 'damaged-framing', in: 'main', at: 'truss' }])).ids.filter(id => /main/.test(id))).toEqual([])
+  const { json, gates } = left(house([{ kind: 'recalled-item', in: 'main', at: 'bath', what: 'fan on a recall list' }]))
+  expect([gates, json.price.subcontractCents]).toEqual([['hold recalled-item'], 22000])
+})
+
+test('solar wiring, radon and sensitive occupants are notes: they speak and shut nothing', () => {
+  for (const h of [{ kind: 'solar-wiring', in: 'main', at: 'ridge' }, { kind: 'radon', at: 'cellar', radonPciL: 4 }, { kind: 'sensitive-occupant', at: 'child', what: 'asthma' }] as const) {
+    const { json, gates } = left(house([h]))
+    expect([json.verdict, gates], h.kind).toEqual(['go', [`note ${h.kind}`]])
+  }
+  expect(left(house([{ kind: 'radon', at: 'cellar', radonPciL: 3.9 }])).gates).toEqual([])
 })

@@ -19,7 +19,7 @@ for (const [kind, schema] of Object.entries(kindSchemas)) visit(schema as unknow
 const measured = (n: Node): Node | undefined => n['x-unit'] !== undefined ? n : n.items ? measured(n.items) : undefined
 const numeric = (n: Node): boolean => [n.type].flat().includes('number') || [n.type].flat().includes('integer')
 
-const ENDINGS: readonly (readonly [RegExp, string])[] = [[/Ft2$/, 'ft2'], [/Ft3$/, 'ft3'], [/In2$/, 'in2'], [/In2PerFt$/, 'in2/ft'], [/Ft$/, 'ft'], [/In$/, 'in'], [/Ppm$/, 'ppm'], [/Pa$/, 'Pa'], [/Mi$/, 'mi'], [/(?:[a-z]R|^rValue)$/, 'R'], [/Psf$/, 'lb/ft2'], [/Pcf$/, 'lb/ft3'], [/Pct$/, 'pct'], [/Cents$/, 'cents'], [/Hours$/, 'h']]
+const ENDINGS: readonly (readonly [RegExp, string])[] = [[/Ft2$/, 'ft2'], [/Ft3$/, 'ft3'], [/In2$/, 'in2'], [/In2PerFt$/, 'in2/ft'], [/Ft$/, 'ft'], [/In$/, 'in'], [/Ppm$/, 'ppm'], [/PciL$/, 'pCi/L'], [/Pa$/, 'Pa'], [/Mi$/, 'mi'], [/(?:[a-z]R|^rValue)$/, 'R'], [/Psf$/, 'lb/ft2'], [/Pcf$/, 'lb/ft3'], [/Pct$/, 'pct'], [/Cents$/, 'cents'], [/Hours$/, 'h']]
 /** Keys with a unit that their ending does not say, and why. */
 const PLAIN: Readonly<Record<string, string>> = {
   count: 'a number of things', bays: 'a number of things', ventedBays: 'a number of things', goodBaffles: 'a number of things', bedrooms: 'a number of things', stories: 'a number of things, halves too',

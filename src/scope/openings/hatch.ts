@@ -26,7 +26,7 @@ export const hatch = opening({
     const aroundIn = work(edge, { lengthIn, widthIn }), aroundFt = work(inFeet, { lengthIn: aroundIn })
     const panelFt2 = work(boardArea, { lengthIn, widthIn, lapIn: exactly(0, 'in', 'cut to the panel') })
     const sealant = books.product('seam-sealant'), strip = books.product('weatherstrip'), latch = books.product('latch'), batt = books.product('panel-batt'), tray = books.product('panel-tray'), curb = books.product('rigid-dam')
-    const least = books.start('hatch-panel', 20, 'R', 'least insulation on a hatch panel')
+    const least = books.start('hatch-panel', 20, 'R', 'least insulation on a hatch panel or stair', 'retrofit; the IECC asks for the R of the ceiling around (R402.2.4), of a pull-down stair in zones 0 to 4 R-10 from 2021 on (from memory, medium)')
     const insulate = item.panelR < least.value
     const needs: Need[] = [
       { item: sealant.item, quantity: work(bead, { runIn: aroundIn, beadIn: seamBead(books) }) },

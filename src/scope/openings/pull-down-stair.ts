@@ -25,7 +25,7 @@ export const pullDownStair = opening({
     const lengthIn = part(at, 'sizeIn', item.sizeIn, 0), widthIn = part(at, 'sizeIn', item.sizeIn, 1), one = exactly(1, 'each', 'one stair to an entry')
     const aroundIn = work(edge, { lengthIn, widthIn }), aroundFt = work(inFeet, { lengthIn: aroundIn })
     const cover = books.product('stair-cover'), curb = books.product('rigid-dam')
-    const least = books.start('hatch-panel', 20, 'R', 'least insulation on a hatch panel')
+    const least = books.start('hatch-panel', 20, 'R', 'least insulation on a hatch panel or stair', 'retrofit; the IECC asks for the R of the ceiling around (R402.2.4), of a pull-down stair in zones 0 to 4 R-10 from 2021 on (from memory, medium)')
     const insulate = item.panelR < least.value
     const parts = takes([books.product('seam-sealant'), work(bead, { runIn: aroundIn, beadIn: seamBead(books) })],
       ...(item.gasket === 'no' ? [[books.product('weatherstrip'), aroundFt] as const] : []), ...(insulate ? [[cover, one] as const] : []))
