@@ -1,25 +1,21 @@
-// One house, from takeoff to price. Read this file to know the way through the program.
-import type { Books, Product } from '../books/books.ts'
+// One house, from its plan to all that is told about it. Read plan.ts and this file to know the way through the program.
+import type { Books } from '../books/books.ts'
 import { byText, type Finding } from '../findings/finding.ts'
 import type { Job } from '../job/job.ts'
-import { walk, isQuantity, given, total, work, exactly, type Quantity } from '../units/quantity.ts'
-import { ductAllowance } from '../calc/duct.ts'
+import { walk, isQuantity, total, work, exactly, type Quantity } from '../units/quantity.ts'
 import { difference } from '../calc/price.ts'
-import { COVERING, opensHold, type Gate, type Phase, type Task } from '../scope/kind.ts'
-import { zoneOf } from '../reference/zones.ts'
+import type { Phase } from '../scope/kind.ts'
 import { outOfBand } from './bands.ts'
-import { bill, type MaterialLine } from './bill.ts'
-import { withDays } from './days.ts'
-import { opened, type NamedGate } from './gates.ts'
+import type { MaterialLine } from './bill.ts'
+import type { NamedGate } from './gates.ts'
 import { excluded, onlyTheVisit } from './leaves-out.ts'
-import { merged, ordered, type Step } from './order.ts'
+import type { Step } from './order.ts'
 import { ESTIMATE_FORMAT, type EstimateOut } from './output.ts'
 import { airLeakage, areaOut, ductOut, eavesOut, OFFICE, sealingOut, stoppedOut, titled } from './parts.ts'
-import { driveMissing, price, soldAlone, visitLines } from './price.ts'
-import { idle, standing, wanted, type Declined, type Standing } from './standing.ts'
-import { takeoff, type Taken } from './takeoff.ts'
-import { verdictOf } from './verdict.ts'
-import { visitTasks } from './visit.ts'
+import { plan, priced, productOf } from './plan.ts'
+import { driveMissing, soldAlone } from './price.ts'
+import type { Standing } from './standing.ts'
+import type { Taken } from './takeoff.ts'
 
 /** The output with every figure still linked to what made it. */
 export type Linked<T> = T extends number ? number | Quantity : T extends readonly (infer V)[] ? readonly Linked<V>[] : T extends object ? { readonly [K in keyof T]: Linked<T[K]> } : T
@@ -36,42 +32,13 @@ export interface Estimate {
   readonly topOfFillInitialIn: Quantity<'in'>
 }
 
+/** Estimates one house. @param again once more with a lighter product where a ceiling is loaded over its limit */
 export function estimate(job: Job, books: Books, again = true): Estimate {
   const { data } = job
-  const zone = zoneOf(data.house, data.target.code)
-  const taken = takeoff(data, books)
-  const measures = [...taken.areas.map(a => a.measure), ...taken.openings.map(o => o.measure), ...taken.ducts.map(d => d.measure), ...taken.house]
-  const declined = taken.openings.filter(o => o.found.item.decline === 'yes').map((o): Declined => ({ id: o.found.id, area: o.found.item.in, where: o.found.item.at }))
-  for (const { found: { id, item }, measure } of taken.ducts) if (item.decline === 'yes') declined.push({ id, area: measure.buries, where: item.at ?? `the ducts ${id}` })
-  const planless = wanted(measures.flatMap(m => m.tasks)).every(opensHold)
-  // Where an opening stays open nothing is covered: what only shuts the cover is about nothing.
-  const aboutNothing = (g: Gate): boolean => (g.state === 'hold' || g.state === 'mend') && (planless || declined.some(d => d.area === g.in) && g.stops.phases.every(p => COVERING.includes(p)))
-  const gates = opened(measures.flatMap(m => m.gates ?? []).filter(g => !aboutNothing(g)), data.clearances ?? [], data.job.surveyedOn, books.company.name)
-
-  // Tasks, and what the gates leave of them
-  const needed = wanted(measures.flatMap(m => m.tasks.map(t => done(beware(t, gates.gates), gates.gates)))).filter(t => !opensHold(t) || gates.gates.some(g => g.clearedByTask === t.id && g.open))
-  const appliances = data.appliances ?? []
-  const untested = appliances.filter(a => gates.gates.some(g => g.open && g.of === a.id && g.clearedByTask === 'test-combustion-in'))
-  const ductTarget = data.house.floorAreaFt2 === undefined || (data.tests?.ductTest ?? 'none') === 'none' ? undefined : work(ductAllowance, { floorFt2: given(data.house.floorAreaFt2, 'ft2', '/house/floorAreaFt2'), perHundred: books.start('duct-leakage', 4, 'cfm', 'duct leakage wanted at 25 Pa for 100 ft² of floor', 'IECC R403.3.4 of 2012 to 2021 for new houses (from memory, high); an existing house is bound by none') })
-  const noFan = gates.gates.some(g => g.open && g.state === 'stop' && (g.code === 'vermiculite' || g.code === 'suspect-duct-wrap'))
-  const listed = !gates.gates.some(g => g.open && g.clearedByTask === 'look-appliances')
-  const scope = needed.filter(t => !opensHold(t))
-  const all = scope.length === 0 ? [] : [...needed, ...visitTasks({ appliances, untested, listed, scope, tests: { blowerDoor: data.tests?.blowerDoor ?? 'none', ductTest: data.tests?.ductTest ?? 'none' }, noFan, ...(ductTarget ? { ductTarget } : {}), access: data.access ?? {}, ...(data.house.stories === undefined ? {} : { stories: data.house.stories }) }, books)]
-  const left = withoutIdleSteps(standing(all, gates.gates, declined), gates.gates)
-  const verdict = verdictOf(gates.gates, left, measures.flatMap(m => m.unknowns ?? []))
-  const stands = verdict === 'stop' ? nothingStands(left, gates.gates) : left
-  const { planned, days } = withDays(merged(stands.open), books)
-  const areaIds = data.areas.map(a => a.id)
-  const steps = ordered(planned, areaIds)
-
-  // Materials and price
-  const materials = bill(steps, productFinder(books))
-  const noTests = noFan && [data.tests?.blowerDoor, data.tests?.ductTest].some(t => t !== undefined && t !== 'none') ? ['Not in this price: the tests that were asked for; no fan runs while dust that may hold asbestos lies open.'] : []
-  const excludes = verdict === 'stop' ? onlyTheVisit(gates.gates) : [...excluded(gates.gates, stands, measures.flatMap(m => m.unknowns ?? []), declined, data.areas.length), ...noTests]
-  const disposal = taken.areas.flatMap(a => (a.measure.otherCents && steps.some(t => t.parts.some(p => p.otherCents && a.measure.tasks.includes(p))) ? [[`disposal-${a.id}`, a.measure.otherCents] as const] : []))
-  const fee = books.company.visitFeeCents
-  const prices = verdict === 'stop' ? { otherCents: fee, directCents: fee } : price(materials, steps, { ...Object.fromEntries(disposal), ...visitLines(data, steps, days.whole, books) }, books)
-  const byPhase = hoursByPhase(steps)
+  const planned = plan(data, books), { taken, measures, gates, standing: stands, verdict, steps, days, zone, ductTarget } = planned
+  const { materials, prices } = priced(planned, books), byPhase = hoursByPhase(steps)
+  const noTests = planned.noFan && [data.tests?.blowerDoor, data.tests?.ductTest].some(t => t !== undefined && t !== 'none') ? ['Not in this price: the tests that were asked for; no fan runs while dust that may hold asbestos lies open.'] : []
+  const excludes = verdict === 'stop' ? onlyTheVisit(gates.gates) : [...excluded(gates.gates, stands, measures.flatMap(m => m.unknowns ?? []), planned.declined, data.areas.length), ...noTests]
 
   const areas = taken.areas.map(a => areaOut(a, taken, stands))
   const findings = [...job.findings, ...taken.findings, ...gates.findings, ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...driveMissing(data, books), ...(taken.findings.some(f => f.severity === 'error') ? [] : outOfBand({ areaFt2: blownFt2(taken, stands), price: prices, byPhase, ...beside(steps, materials, books) }))]
@@ -88,7 +55,7 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
     areas: areas.map(a => a.out) as never,
     ...(data.eaves === undefined ? {} : { eaves: eavesOut(taken, stands) as never }),
     ...(taken.vents && Object.keys(taken.vents.figures).length > 0 ? { atticVents: taken.vents.figures as never } : {}),
-    offers: (taken.vents?.offers ?? []).map(o => ({ id: o.id, what: o.what, priceCents: soldAlone(o.tasks, productFinder(books), books) })),
+    offers: (taken.vents?.offers ?? []).map(o => ({ id: o.id, what: o.what, priceCents: soldAlone(o.tasks, productOf(books), books) })),
     sealing: taken.openings.map(o => sealingOut(o, steps)) as never,
     ducts: taken.ducts.map(d => ductOut(d, steps)) as never,
     ...airLeakage(data.tests, ductTarget),
@@ -110,35 +77,10 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
   return again ? withLighter(made, job, books, taken, gates.gates) : made
 }
 
-/** Open wiring that may be live shuts the cover of its area; whoever seals there must not let foam or sealant near it either. */
-const beware = (t: Task, gates: readonly NamedGate[]): Task => (t.phase === 'seal' && gates.some(g => g.open && g.code === 'knob-and-tube' && (g.stops.places.length === 0 || t.touches === 'house' || g.stops.places.some(p => t.touches.includes(p))))
-  ? { ...t, cautions: ['Old open wiring, perhaps live: no foam, no sealant and no hand within 3 in of it; tell the lead.', ...t.cautions] } : t)
-
-/** Others' work that a paper says is done: it stays in the price, and the order says so. */
-function done(t: Task, gates: readonly NamedGate[]): Task {
-  const paper = t.closes === undefined || !t.ownVisit ? undefined : gates.find(g => g.path === t.from && g.clearedByTask === t.id)?.clearance
-  return paper ? { ...t, title: `${t.title}: done ${paper.on}, ${paper.paper}` } : t
-}
-
-function productFinder(books: Books): (item: string) => Product {
-  return item => books.blown(item) ?? books.item(item)
-}
-
 function hoursByPhase(steps: readonly Step[]): Partial<Record<Phase, Quantity<'h'>>> {
   const by: Partial<Record<Phase, Record<string, Quantity>>> = {}
   for (const s of steps) (by[s.phase] ??= {})[s.id] = s.personHours
   return Object.fromEntries(Object.entries(by).map(([p, lines]) => [p, total('h', lines)]))
-}
-
-function withoutIdleSteps(left: Standing, gates: readonly NamedGate[]): Standing {
-  const steps = new Set(gates.filter(g => idle(g, left.open)).flatMap(g => g.clearedByTask ?? [])), busy = new Set(gates.filter(g => g.open && !idle(g, left.open)).flatMap(g => g.clearedByTask ?? []))
-  return { ...left, open: left.open.filter(t => !opensHold(t) || !steps.has(t.id) || busy.has(t.id)) }
-}
-
-/** Under a stop the house has no work at all: what the gates left goes as well. */
-function nothingStands(left: Standing, gates: readonly NamedGate[]): Standing {
-  const gate = gates.find(g => g.open && g.state === 'stop')?.id ?? left.stopped[0]!.gate
-  return { ...left, open: [], stopped: [...left.stopped, ...left.open.map(task => ({ task, gate, why: 'nothing may start in this house' }))] }
 }
 
 /** Direct cost of ducts, tests and other trades, which no band holds. */

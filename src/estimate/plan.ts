@@ -1,0 +1,96 @@
+// From a job to the work that stands: taken off, gated, in order, with its days. What it costs comes after.
+import type { Books, Product } from '../books/books.ts'
+import { ductAllowance } from '../calc/duct.ts'
+import type { JobFile } from '../job/job-file.ts'
+import { zoneOf } from '../reference/zones.ts'
+import { COVERING, opensHold, type Gate, type Measure, type Task } from '../scope/kind.ts'
+import { given, work, type Quantity } from '../units/quantity.ts'
+import { bill, type MaterialLine } from './bill.ts'
+import { withDays, type Days } from './days.ts'
+import { opened, type NamedGate } from './gates.ts'
+import { merged, ordered, type Step } from './order.ts'
+import type { Verdict } from './output.ts'
+import { price, visitLines } from './price.ts'
+import { idle, standing, wanted, type Declined, type Standing } from './standing.ts'
+import { takeoff, type Taken } from './takeoff.ts'
+import { verdictOf } from './verdict.ts'
+import { visitTasks } from './visit.ts'
+
+/** What one house needs, before anything is priced. */
+export interface Plan {
+  readonly data: JobFile
+  readonly zone: ReturnType<typeof zoneOf>
+  readonly taken: Taken
+  readonly measures: readonly Measure[]
+  readonly declined: readonly Declined[]
+  readonly gates: ReturnType<typeof opened>
+  readonly standing: Standing
+  readonly verdict: Verdict
+  /** The work order. */
+  readonly steps: readonly Step[]
+  readonly days: Days
+  readonly ductTarget: Quantity<'cfm'> | undefined
+  /** Dust that may hold asbestos lies open: no fan may run. */
+  readonly noFan: boolean
+}
+
+/** Takes a house off and leaves what its gates let stand. */
+export function plan(data: JobFile, books: Books): Plan {
+  const zone = zoneOf(data.house, data.target.code)
+  const taken = takeoff(data, books)
+  const measures = [...taken.areas.map(a => a.measure), ...taken.openings.map(o => o.measure), ...taken.ducts.map(d => d.measure), ...taken.house]
+  const declined = taken.openings.filter(o => o.found.item.decline === 'yes').map((o): Declined => ({ id: o.found.id, area: o.found.item.in, where: o.found.item.at }))
+  for (const { found: { id, item }, measure } of taken.ducts) if (item.decline === 'yes') declined.push({ id, area: measure.buries, where: item.at ?? `the ducts ${id}` })
+  const planless = wanted(measures.flatMap(m => m.tasks)).every(opensHold)
+  // Where an opening stays open nothing is covered: what only shuts the cover is about nothing.
+  const aboutNothing = (g: Gate): boolean => (g.state === 'hold' || g.state === 'mend') && (planless || declined.some(d => d.area === g.in) && g.stops.phases.every(p => COVERING.includes(p)))
+  const gates = opened(measures.flatMap(m => m.gates ?? []).filter(g => !aboutNothing(g)), data.clearances ?? [], data.job.surveyedOn, books.company.name)
+
+  // Tasks, and what the gates leave of them
+  const needed = wanted(measures.flatMap(m => m.tasks.map(t => done(beware(t, gates.gates), gates.gates)))).filter(t => !opensHold(t) || gates.gates.some(g => g.clearedByTask === t.id && g.open))
+  const appliances = data.appliances ?? []
+  const untested = appliances.filter(a => gates.gates.some(g => g.open && g.of === a.id && g.clearedByTask === 'test-combustion-in'))
+  const ductTarget = data.house.floorAreaFt2 === undefined || (data.tests?.ductTest ?? 'none') === 'none' ? undefined : work(ductAllowance, { floorFt2: given(data.house.floorAreaFt2, 'ft2', '/house/floorAreaFt2'), perHundred: books.start('duct-leakage', 4, 'cfm', 'duct leakage wanted at 25 Pa for 100 ft² of floor', 'IECC R403.3.4 of 2012 to 2021 for new houses (from memory, high); an existing house is bound by none') })
+  const noFan = gates.gates.some(g => g.open && g.state === 'stop' && (g.code === 'vermiculite' || g.code === 'suspect-duct-wrap'))
+  const listed = !gates.gates.some(g => g.open && g.clearedByTask === 'look-appliances')
+  const scope = needed.filter(t => !opensHold(t))
+  const all = scope.length === 0 ? [] : [...needed, ...visitTasks({ appliances, untested, listed, scope, tests: { blowerDoor: data.tests?.blowerDoor ?? 'none', ductTest: data.tests?.ductTest ?? 'none' }, noFan, ...(ductTarget ? { ductTarget } : {}), access: data.access ?? {}, ...(data.house.stories === undefined ? {} : { stories: data.house.stories }) }, books)]
+  const left = withoutIdleSteps(standing(all, gates.gates, declined), gates.gates)
+  const verdict = verdictOf(gates.gates, left, measures.flatMap(m => m.unknowns ?? []))
+  const stands = verdict === 'stop' ? nothingStands(left, gates.gates) : left
+  const { planned, days } = withDays(merged(stands.open), books)
+  return { data, zone, taken, measures, declined, gates, standing: stands, verdict, steps: ordered(planned, data.areas.map(a => a.id)), days, ductTarget, noFan }
+}
+
+/** A product by its name, blown or not. */
+export const productOf = (books: Books) => (item: string): Product => books.blown(item) ?? books.item(item)
+
+/** What the standing work costs: its bill, and the lines of the price. Under a stop there is the visit's fee alone. */
+export function priced({ data, taken, steps, days, verdict }: Plan, books: Books) {
+  const materials: readonly MaterialLine[] = bill(steps, productOf(books))
+  const fee = books.company.visitFeeCents
+  if (verdict === 'stop') return { materials, prices: { otherCents: fee, directCents: fee } }
+  const disposal = taken.areas.flatMap(a => (a.measure.otherCents && steps.some(t => t.parts.some(p => p.otherCents && a.measure.tasks.includes(p))) ? [[`disposal-${a.id}`, a.measure.otherCents] as const] : []))
+  return { materials, prices: price(materials, steps, { ...Object.fromEntries(disposal), ...visitLines(data, steps, days.whole, books) }, books) }
+}
+
+/** Open wiring that may be live shuts the cover of its area; whoever seals there must not let foam or sealant near it either. */
+const beware = (t: Task, gates: readonly NamedGate[]): Task => (t.phase === 'seal' && gates.some(g => g.open && g.code === 'knob-and-tube' && (g.stops.places.length === 0 || t.touches === 'house' || g.stops.places.some(p => t.touches.includes(p))))
+  ? { ...t, cautions: ['Old open wiring, perhaps live: no foam, no sealant and no hand within 3 in of it; tell the lead.', ...t.cautions] } : t)
+
+/** Others' work that a paper says is done: it stays in the price, and the order says so. */
+function done(t: Task, gates: readonly NamedGate[]): Task {
+  const paper = t.closes === undefined || !t.ownVisit ? undefined : gates.find(g => g.path === t.from && g.clearedByTask === t.id)?.clearance
+  return paper ? { ...t, title: `${t.title}: done ${paper.on}, ${paper.paper}` } : t
+}
+
+function withoutIdleSteps(left: Standing, gates: readonly NamedGate[]): Standing {
+  const steps = new Set(gates.filter(g => idle(g, left.open)).flatMap(g => g.clearedByTask ?? [])), busy = new Set(gates.filter(g => g.open && !idle(g, left.open)).flatMap(g => g.clearedByTask ?? []))
+  return { ...left, open: left.open.filter(t => !opensHold(t) || !steps.has(t.id) || busy.has(t.id)) }
+}
+
+/** Under a stop the house has no work at all: what the gates left goes as well. */
+function nothingStands(left: Standing, gates: readonly NamedGate[]): Standing {
+  const gate = gates.find(g => g.open && g.state === 'stop')?.id ?? left.stopped[0]!.gate
+  return { ...left, open: [], stopped: [...left.stopped, ...left.open.map(task => ({ task, gate, why: 'nothing may start in this house' }))] }
+}
