@@ -3,5 +3,6 @@ import { defineConfig } from 'vitest/config'
 
 export default defineConfig({
   root: join(import.meta.dirname, '..'),
-  test: { include: ['tests/**/*.test.ts'], pool: 'threads', isolate: false, testTimeout: 20_000, globalSetup: 'tests/setup.ts' },
+  // `--update` writes the records of examples/ anew, as `verify --record` does.
+  test: { env: { LIDWORK_RECORD: process.argv.some(a => a === '--update' || a === '-u') ? 'yes' : '' }, include: ['tests/**/*.test.ts'], pool: 'threads', isolate: false, testTimeout: 20_000, globalSetup: 'tests/setup.ts' },
 })

@@ -4,8 +4,9 @@ import company from '../../schemas/company.schema.json'
 import estimate from '../../schemas/estimate.schema.json'
 import job from '../../schemas/job.schema.json'
 import prices from '../../schemas/prices.schema.json'
+import verify from '../../schemas/verify.schema.json'
 
-const schemas: Readonly<Record<string, object>> = { job, prices, company, estimate, check }
+const schemas: Readonly<Record<string, object>> = { job, prices, company, estimate, check, verify }
 
 export const schemaNames: readonly string[] = Object.keys(schemas)
 

@@ -34,3 +34,11 @@ export function decimal(x: number): [bigint, number] {
   const digits = BigInt(whole + part)
   return shift >= 0 ? [digits, shift] : [digits * 10n ** BigInt(-shift), 0]
 }
+
+/** Exact difference of two decimals by their shortest texts: 64.1 − 63.47 is 0.63. */
+export function minusExactly(a: number, b: number): number {
+  const [x, dx] = decimal(a)
+  const [y, dy] = decimal(b)
+  const shift = Math.max(dx, dy)
+  return Number(`${x * 10n ** BigInt(shift - dx) - y * 10n ** BigInt(shift - dy)}e-${shift}`)
+}

@@ -1,9 +1,9 @@
 import type { Command } from 'commander'
 import type { GateOut, Verdict } from '../../estimate/output.ts'
-import { placed, sentence, sorted, type Finding, type Places } from '../../findings/finding.ts'
-import { printable } from '../../findings/printable.ts'
+import { sorted, type Finding } from '../../findings/finding.ts'
 import type { BookFiles } from '../book-files.ts'
 import { bookOptions } from '../book-options.ts'
+import { findingAnnotation } from '../github.ts'
 import { inputs, JOB_ENDING } from '../inputs.ts'
 import { exit, type Run } from '../run.ts'
 
@@ -11,16 +11,6 @@ const formats = ['text', 'json', 'github'] as const
 interface Options extends BookFiles { readonly format: (typeof formats)[number]; readonly json?: boolean; readonly strict?: boolean }
 
 const CHECK_FORMAT = 'lidwork-check/1'
-
-const LEVELS = { error: 'error', warning: 'warning', note: 'notice' } as const
-const data = (text: string): string => text.replace(/%/g, '%25').replace(/\r/g, '%0D').replace(/\n/g, '%0A')
-const property = (text: string): string => data(text).replace(/:/g, '%3A').replace(/,/g, '%2C')
-
-/** A workflow command: GitHub shows it at the line of the file. */
-function annotation(f: Finding, places: Places, file: string): string {
-  const { line, column, length } = placed(f, places)
-  return `::${LEVELS[f.severity]} file=${property(file)},line=${line},endLine=${line},col=${column},endColumn=${column + length},title=${property(f.code)}::${data(printable(sentence(f)))}\n`
-}
 
 /** Under --strict an open stop or hold is a finding. */
 const asFinding = (g: GateOut): Finding => ({ code: g.code, severity: 'error', path: g.path, says: `${g.state} at ${g.where}`, why: g.why, mend: `opens with ${g.clearedBy}` })
@@ -69,7 +59,7 @@ export function addCheck(root: Command, run: Run): void {
         all.push(...findings)
         for (const f of findings) {
           if (form === 'json') rows.push(findingJson(f, places, input.file))
-          else await run.print(form === 'github' ? annotation(f, places, input.file) : renderFinding(f, places, source, input.file))
+          else await run.print(form === 'github' ? findingAnnotation(f, places, input.file) : renderFinding(f, places, source, input.file))
         }
       })
       if (form === 'json') await run.print(`${JSON.stringify({ format: CHECK_FORMAT, files, findings: rows }, undefined, 2)}\n`)

@@ -8,5 +8,6 @@ import { addExplain } from './explain.ts'
 import { addNew } from './new.ts'
 import { addPrices } from './prices.ts'
 import { addSchema } from './schema.ts'
+import { addVerify } from './verify.ts'
 
-export const commands: readonly ((root: Command, run: Run) => void)[] = [addNew, addCheck, addEstimate, addExplain, addPrices, addCompany, addSchema]
+export const commands: readonly ((root: Command, run: Run) => void)[] = [addNew, addCheck, addEstimate, addExplain, addVerify, addPrices, addCompany, addSchema]
