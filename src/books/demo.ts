@@ -83,5 +83,5 @@ export const demoCompany = {
   format: COMPANY_FORMAT, name: 'demo company', dated: '2026-01-15', demo: 'yes',
   wage: 48, crew: 2, hoursPerDay: 6.5, machine: 'truck', grossMarginPct: 40, contingencyPct: 7, minimumCharge: 850, salesTaxPct: 7, roundUpTo: 5, validDays: 30,
   visitFee: 125, dumpFeePerTon: 90, dumpFeeMinimum: 45,
-  subcontract: [{ work: 'light-swap', price: 185 }, { work: 'light-surface', price: 185 }, { work: 'roof-cap', price: 325 }, { work: 'device-move', price: 185 }, { work: 'wiring-repair', price: 95 }, { work: 'make-up-air', price: 480 }, { work: 'roof-vent', price: 210 }, { work: 'recalled-item', price: 220 }, { work: 'water-line-move', price: 240 }],
+  subcontract: [{ work: 'light-swap', price: 185 }, { work: 'light-surface', price: 185 }, { work: 'roof-cap', price: 325 }, { work: 'device-move', price: 185 }, { work: 'wiring-repair', price: 95 }, { work: 'make-up-air', price: 480 }, { work: 'roof-vent', price: 210 }, { work: 'recalled-item', price: 220 }, { work: 'water-line-move', price: 240 }, { work: 'ventilation-fan', price: 620 }],
 } satisfies CompanyFile

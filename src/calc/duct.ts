@@ -67,3 +67,5 @@ export const airLeaving = formula({ id: 'air-leaving', says: 'attic + (entering 
 
 export const heatLost = formula({ id: 'duct-heat', says: '1.08 · cfm · |entering − leaving| · runs', source: 'sensible heat of standard air: ASHRAE Handbook Fundamentals',
   args: { cfm: ['cfm', 1, 50000], enteringF: ['°F', 20, 180], leavingF: ['°F', -60, 180], runs: ['each', 1, 100] }, gives: 'Btu/h', fn: x => 1.08 * x.cfm * Math.abs(x.enteringF - x.leavingF) * x.runs })
+
+export const suppliedUa = formula({ id: 'duct-ua', says: 'skin · U', source: 'definition of U', args: { skinFt2: ['ft2', 0, 1e5], u: ['U', 0, 10] }, gives: 'UA', fn: x => x.skinFt2 * x.u })

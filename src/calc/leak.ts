@@ -20,3 +20,7 @@ export const framedGap = formula({ id: 'framed-gap', says: '(length + 2 · gap) 
 
 export const roundIn = formula({ id: 'round-in', says: 'length · width − π ÷ 4 · diameter², not below 0', source: 'geometry',
   args: { lengthIn: ['in', 0, 240], widthIn: ['in', 0, 240], diameterIn: ['in', 0, 60] }, gives: 'in2', fn: x => Math.max(0, x.lengthIn * x.widthIn - Math.PI / 4 * x.diameterIn ** 2) })
+
+export const leakLess = formula({ id: 'leak-less', says: 'before − after, not below 0', source: 'arithmetic', args: { before: ['in2', 0, 1e6], after: ['in2', 0, 1e6] }, gives: 'in2', fn: x => Math.max(0, x.before - x.after) })
+
+export const shareIn2 = formula({ id: 'leak-share', says: 'part ÷ all', source: 'arithmetic', args: { part: ['in2', 0, 1e6], all: ['in2', 1e-9, 1e7] }, gives: 'pct', fn: x => x.part / x.all * 100 })

@@ -5,15 +5,19 @@ import type { Job } from '../job/job.ts'
 import { walk, isQuantity, total, work, exactly, type Quantity } from '../units/quantity.ts'
 import { difference } from '../calc/price.ts'
 import type { Phase } from '../scope/kind.ts'
+import { fanOffer, houseAir } from './air.ts'
 import { outOfBand } from './bands.ts'
 import type { MaterialLine } from './bill.ts'
+import { coldNotes } from './cold-notes.ts'
 import type { NamedGate } from './gates.ts'
 import { excluded, onlyTheVisit } from './leaves-out.ts'
 import type { Step } from './order.ts'
 import { ESTIMATE_FORMAT, type EstimateOut } from './output.ts'
-import { airLeakage, areaOut, ductOut, eavesOut, OFFICE, sealingOut, stoppedOut, titled } from './parts.ts'
+import { areaOut, ductOut, eavesOut, OFFICE, sealingOut, stoppedOut, titled } from './parts.ts'
+import { partPrices } from './part-prices.ts'
 import { plan, priced, productOf } from './plan.ts'
 import { driveMissing, soldAlone } from './price.ts'
+import { yearlySavings } from './savings.ts'
 import type { Standing } from './standing.ts'
 import type { Taken } from './takeoff.ts'
 
@@ -41,7 +45,12 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
   const excludes = verdict === 'stop' ? onlyTheVisit(gates.gates) : [...excluded(gates.gates, stands, measures.flatMap(m => m.unknowns ?? []), planned.declined, data.areas.length), ...noTests]
 
   const areas = taken.areas.map(a => areaOut(a, taken, stands))
-  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...driveMissing(data, books), ...(taken.findings.some(f => f.severity === 'error') ? [] : outOfBand({ areaFt2: blownFt2(taken, stands), price: prices, byPhase, ...beside(steps, materials, books) }))]
+  // Air, energy and health
+  const air = houseAir(data, taken, steps, ductTarget, books)
+  const uas = areas.flatMap(({ out }, i) => { const { uBefore, uAfter, netAreaFt2 } = out as unknown as Record<string, Quantity | undefined>; return uBefore && uAfter && netAreaFt2 ? [{ id: taken.areas[i]!.id, areaFt2: netAreaFt2 as Quantity<'ft2'>, uBefore: uBefore as Quantity<'U'>, uAfter: uAfter as Quantity<'U'> }] : [] })
+  const totalCents = (prices as { totalCents?: Quantity<'cents'> }).totalCents
+  const year = verdict === 'stop' ? { findings: [] } : yearlySavings(data, { taken, steps, uas, ...(air.naturalCut ? { naturalCut: air.naturalCut } : {}), ...(totalCents ? { totalCents, prices: partPrices(steps, materials, totalCents, books) } : { prices: {} }) }, books)
+  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...air.findings, ...coldNotes(taken, zone?.zone, books), ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...driveMissing(data, books), ...(taken.findings.some(f => f.severity === 'error') ? [] : outOfBand({ areaFt2: blownFt2(taken, stands), price: prices, byPhase, ...beside(steps, materials, books) }))]
   const out: Estimate['out'] = {
     format: ESTIMATE_FORMAT,
     job: { id: data.job.id, title: data.job.title, status: data.job.status, surveyedOn: data.job.surveyedOn, ...(data.job.customer === undefined ? {} : { customer: data.job.customer }) },
@@ -55,10 +64,10 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
     areas: areas.map(a => a.out) as never,
     ...(data.eaves === undefined ? {} : { eaves: eavesOut(taken, stands) as never }),
     ...(taken.vents && Object.keys(taken.vents.figures).length > 0 ? { atticVents: taken.vents.figures as never } : {}),
-    offers: (taken.vents?.offers ?? []).map(o => ({ id: o.id, what: o.what, priceCents: soldAlone(o.tasks, productOf(books), books) })),
+    offers: [...taken.vents?.offers ?? [], ...(air.fanCfm && verdict !== 'stop' ? [fanOffer(air.fanCfm, books)] : [])].map(o => ({ id: o.id, what: o.what, priceCents: soldAlone(o.tasks, productOf(books), books) })),
     sealing: taken.openings.map(o => sealingOut(o, steps)) as never,
     ducts: taken.ducts.map(d => ductOut(d, steps)) as never,
-    ...airLeakage(data.tests, ductTarget),
+    ...({ ...(air.figures ? { airLeakage: air.figures } : {}), ...(air.ventilation ? { ventilation: air.ventilation } : {}), ...(year.ductDelivery ? { ductDelivery: year.ductDelivery } : {}), ...(year.savings ? { savings: year.savings } : {}), ...(year.moisture ? { moisture: year.moisture } : {}) } as object),
     tasks: steps.map(s => ({
       step: s.step, id: s.id, title: titled(s), phase: s.phase, areas: s.areas, after: s.after.map(e => e.task), because: s.after, role: s.role, personHours: s.personHours,
       cautions: s.cautions, proof: s.proof, clears: gates.gates.filter(g => g.open && g.clearedByTask === s.id).map(g => g.id),

@@ -60,6 +60,34 @@ export interface PriceOut {
 export interface FindingOut { code: string; severity: 'warning' | 'note'; line: number; path: string; message: string }
 export interface AssumptionOut { id: string; what: string; value: number; unit: string; why: string }
 
+/** Areas at 4 Pa, flows at 50 Pa; all that follows from `cfm50Before` is absent without it. */
+export interface AirLeakageOut {
+  cfm50Before?: number; cfm50Assumed?: boolean; ach50Before?: number; leakageAreaIn2?: number; equivalentAreaIn2?: number
+  listedIn2Before?: number; listedIn2After?: number
+  /** The openings by how much they leak as found, largest first. */
+  leaks?: { id: string; where: string; leakageAreaIn2: number; sharePct: number }[]
+  /** The whole ceiling by its area alone: a cross-check of the list. */
+  ceilingIn2?: number; ceilingIn2Low?: number; ceilingIn2High?: number
+  cfm50CutLow?: number; cfm50CutExpected?: number; cfm50CutHigh?: number; cutCapped?: boolean; cfm50After?: number; ach50After?: number
+  naturalCfmBefore?: number; naturalCfmAfter?: number; naturalAchBefore?: number; naturalAchAfter?: number
+  nFactor?: number; naturalByNCfmBefore?: number; naturalByNCfmAfter?: number
+  stack?: { outsideF: number; heightFt: number; stackPa: number; neutralFtBefore: number; neutralFtAfter: number; ceilingPaBefore: number; ceilingPaAfter: number }
+  ventilationCfm?: number; ductCfm25Before?: number; ductCfm25Target?: number
+}
+/** A year. Where a fact is missing only `missing` is there. */
+export interface SavingsOut {
+  fuel?: string; fuelUnit?: string; hdd65?: number; cdd65?: number; degreeDaysFrom?: string
+  heatingBtuLow?: number; heatingBtuExpected?: number; heatingBtuHigh?: number; fuelUnitsLow?: number; fuelUnitsExpected?: number; fuelUnitsHigh?: number
+  coolingKwhLow?: number; coolingKwhExpected?: number; coolingKwhHigh?: number
+  billCentsLow?: number; billCentsExpected?: number; billCentsHigh?: number; co2LbLow?: number; co2LbExpected?: number; co2LbHigh?: number
+  capped?: boolean
+  /** Absent beyond fifty years. */
+  paybackYearsLow?: number; paybackYearsExpected?: number; paybackYearsHigh?: number
+  /** Heating alone, expected: which part of the price buys which part of the saving. */
+  parts?: { id: 'air' | 'ducts' | 'ceiling'; heatingBtu: number; billCents: number; priceCents?: number; paybackYears?: number }[]
+  missing: string[]
+}
+
 export interface EstimateOut {
   format: typeof ESTIMATE_FORMAT
   job: { id: string; title: string; status: string; surveyedOn: string; customer?: string }
@@ -80,7 +108,14 @@ export interface EstimateOut {
   offers: { id: string; what: string; priceCents: number }[]
   sealing: SealingOut[]
   ducts: DuctOut[]
-  airLeakage?: { cfm50Before?: number; ductCfm25Before?: number; ductCfm25Target?: number }
+  airLeakage?: AirLeakageOut
+  /** Fresh air by ASHRAE 62.2, at the tight end of the range; `fanCfm` is what a fan would have to bring. */
+  ventilation?: { standard: string; totalCfm: number; infiltrationCreditCfm: number; localDeficitCfm?: number; fanCfm: number; fanNeeded: boolean }
+  /** Share of the heat that reaches the rooms, by what is done to the ducts. */
+  ductDelivery?: { airCfm: number; leakCfmBefore: number; leakCfmAfter?: number; cases: { id: 'as-found' | 'wrap-only' | 'seal-only' | 'both'; designShare: number; averageShare: number }[] }
+  savings?: SavingsOut
+  /** Rooms in winter against the attic's deck: assumptions, not readings. */
+  moisture?: { dewPointF: number; deckF: number }
   tasks: TaskOut[]
   /** Steps of the office, which are no work of the crew: always the same. */
   office: { id: string; what: string }[]

@@ -1,8 +1,7 @@
 // The parts of the output, each from what was taken off and what of it stands.
-import type { Job } from '../job/job.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { Task } from '../scope/kind.ts'
-import { exactly, given, total, type Quantity } from '../units/quantity.ts'
+import { exactly, total, type Quantity } from '../units/quantity.ts'
 import { averages } from './average.ts'
 import { merged, type Step } from './order.ts'
 import type { EstimateOut } from './output.ts'
@@ -60,12 +59,19 @@ export function eavesOut(taken: Taken, stands: Standing) {
   return { bays: sum('bays'), ventedBays: sum('ventedBays'), baffles: sum('baffles'), windBlocks: total('each', Object.fromEntries(blocks)), sides }
 }
 
-export function sealingOut({ found, measure, leak }: Taken['openings'][number], steps: readonly Step[]) {
+/** Its closing, all of it, is in the plan. */
+export function closes({ found, measure }: Taken['openings'][number], steps: readonly Step[]): boolean {
+  const closers = measure.tasks.filter(t => t.closes === found.id)
+  return closers.length > 0 && closers.every(t => steps.some(s => s.parts.includes(t)))
+}
+
+export function sealingOut(opening: Taken['openings'][number], steps: readonly Step[]) {
+  const { found, measure, leak } = opening
   const mine = (t: Task): boolean => measure.tasks.includes(t)
   const of = steps.filter(s => s.parts.some(mine))
   const hours = Object.fromEntries(of.map(s => [s.id, s.parts.filter(mine).length === s.parts.length ? s.personHours : total('h', s.parts.filter(mine).map(p => p.personHours))]))
   const { item } = found
-  const closers = measure.tasks.filter(t => t.closes === found.id), closing = closers.length > 0 && closers.every(t => of.some(s => s.parts.includes(t)))
+  const closing = closes(opening, steps)
   return {
     id: found.id, kind: item.kind, area: item.in, where: item.at, count: 'count' in item ? (found as { q(k: string): Quantity }).q('count') : 1,
     method: item.decline === 'yes' ? 'kept open by the owner' : String(measure.figures.method), materials: closing ? measure.figures.materials : [],
@@ -83,10 +89,4 @@ export function ductOut({ found, measure }: Taken['ducts'][number], steps: reado
     ...figures, method: found.item.decline === 'yes' ? 'left alone by the owner' : method, ...(sealed ? { masticGal } : {}), ...(wrapped ? measure.wrapFigures : {}),
     materials: of.length > 0 ? materials : [], personHours: total('h', hours), tasks: of.map(s => s.id),
   }
-}
-
-/** As measured, and what is wanted of the ducts. */
-export function airLeakage(tests: Job['data']['tests'], ductTarget: Quantity<'cfm'> | undefined): { airLeakage?: Readonly<Record<string, Quantity>> } {
-  const figures = { ...(tests?.cfm50 === undefined ? {} : { cfm50Before: given(tests.cfm50, 'cfm', '/tests/cfm50') }), ...(tests?.cfm25Total === undefined ? {} : { ductCfm25Before: given(tests.cfm25Total, 'cfm', '/tests/cfm25Total') }), ...(ductTarget ? { ductCfm25Target: ductTarget } : {}) }
-  return Object.keys(figures).length === 0 ? {} : { airLeakage: figures }
 }

@@ -6,6 +6,7 @@ import type { JobFile } from '../job/job-file.ts'
 import { ductTakeoff, type Duct, type DuctMeasure } from '../scope/ducts.ts'
 import { zoneOf } from '../reference/zones.ts'
 import { atticVents, type Vents } from '../scope/vents.ts'
+import { airCut } from '../scope/air-cut.ts'
 import type { Leak } from '../scope/leaks.ts'
 import { vermiculiteGate } from '../scope/hazards/vermiculite.ts'
 import { airHandlerTakeoff } from '../scope/air-handler.ts'
@@ -113,6 +114,9 @@ export function takeoff(job: JobFile, books: Books): Taken {
 
   const houseFacts: House = { ducts: (job.ducts ?? []).length > 0, ...(job.house.yearBuilt === undefined ? {} : { yearBuilt: job.house.yearBuilt }) }
   const handlers = (job.airHandlers ?? []).flatMap((item, i): Measure[] => { const at = `/airHandlers/${i}`, here = around.get(item.in); return here ? [guarded(at, findings, () => airHandlerTakeoff(found(item, at, item.id), books, here)) ?? []].flat() : [] })
+  const cfm50 = job.tests?.cfm50 === undefined ? undefined : given(job.tests.cfm50, 'cfm', '/tests/cfm50')
+  // All that may be closed, at the high end: a warning must not wait for what the gates leave.
+  const mostCut = cfm50 && airCut(Object.fromEntries(openings.flatMap(o => (o.leak && o.found.item.decline !== 'yes' ? [[o.found.id, o.leak] as const] : []))), cfm50, books)?.cfm50.high
   const house: Measure[] = [
     ...handlers,
     ...job.hazards.flatMap((h, i) => guarded(`/hazards/${i}`, findings, () => hazardKinds.find(k => k.kind === h.kind)!.takeoff(found(h, `/hazards/${i}`, `${h.kind}-${i + 1}`) as never, books, { house: houseFacts })) ?? []),
@@ -120,7 +124,7 @@ export function takeoff(job: JobFile, books: Books): Taken {
     { figures: {}, tasks: [], gates: flueGates(job) },
     ...(job.appliances === undefined ? [{ figures: {}, tasks: [], gates: [appliancesNotListed('/house')] }] : job.appliances.map((a, i) => applianceMeasure(found(a, `/appliances/${i}`, a.id), books))),
     ...(job.exhausts ?? []).map((e, i) => exhaustMeasure(found(e, `/exhausts/${i}`, e.id), job.appliances === undefined || job.appliances.some(takesRoomAir), books)),
-    ...[draftWarning((job.exhausts ?? []).map((e, i) => found(e, `/exhausts/${i}`, e.id)), job.appliances ?? [], job.tests?.cfm50 === undefined ? undefined : given(job.tests.cfm50, 'cfm', '/tests/cfm50'), books) ?? []].flat(),
+    ...[draftWarning((job.exhausts ?? []).map((e, i) => found(e, `/exhausts/${i}`, e.id)), job.appliances ?? [], { ...(cfm50 ? { cfm50 } : {}), ...(mostCut ? { cut: mostCut } : {}) }, books) ?? []].flat(),
     ...alarms(job, books),
   ]
   const vents = atticVents(job.eaves === undefined ? undefined : eaves, job.highVents?.map((v, i) => found(v, `/highVents/${i}`, `high-vent-${i + 1}`)), {

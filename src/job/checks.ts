@@ -3,6 +3,7 @@ import type { Finding } from '../findings/finding.ts'
 import { pointer } from '../findings/places.ts'
 import { nearest } from '../findings/suggest.ts'
 import { dateFault } from '../files/dates.ts'
+import { stationOf, stationsOf } from '../reference/climate.ts'
 import { editions } from '../reference/targets.ts'
 import { countiesNamed, countiesNear, zoneByMap, zoneMaps, zoneOn } from '../reference/zones.ts'
 import { areaKinds, hasEaves, openingKinds } from '../scope/index.ts'
@@ -159,7 +160,13 @@ const dates: Rule = (job, say) => {
   if (yearBuilt !== undefined && yearBuilt > surveyed) say('built-after-survey', '/house/yearBuilt', `yearBuilt: ${yearBuilt}`, `the survey was in ${surveyed}`, 'correct the one or the other')
 }
 
-const rules: readonly Rule[] = [unique('areas', 'area'), unique('appliances', 'appliance'), unique('ducts', 'duct'), unique('exhausts', 'fan'), unique('airHandlers', 'air handler'), inScope, inAnArea, ofAnAppliance, ofADuct, target, zone, notFound, eaves, beside, choices, dates]
+const station: Rule = ({ energy, house: { state } }, say) => {
+  if (energy?.station === undefined || stationOf(energy.station, state)) return
+  const own = stationsOf(state)
+  say('station-unknown', '/energy/station', `station: ${energy.station}`, 'no degree days of that station are at hand', own.length === 0 ? 'write degreeDays: and where they stand' : `write one of ${state}, such as ${own.slice(0, 3).map(s => `${s.id} (${s.name})`).join(', ')}, or degreeDays: and where they stand`)
+}
+
+const rules: readonly Rule[] = [unique('areas', 'area'), unique('appliances', 'appliance'), unique('ducts', 'duct'), unique('exhausts', 'fan'), unique('airHandlers', 'air handler'), inScope, inAnArea, ofAnAppliance, ofADuct, target, zone, notFound, eaves, beside, choices, station, dates]
 
 /** All that the rules find in a job that has the right form. */
 export function checks(job: JobFile): Finding[] {

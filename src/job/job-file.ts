@@ -4,6 +4,7 @@ import { editions, zones } from '../reference/targets.ts'
 import { applianceSchema } from '../scope/appliances.ts'
 import { airHandlerSchema } from '../scope/air-handler.ts'
 import { ductSchema } from '../scope/ducts.ts'
+import { energySchema, ventilationSchema } from '../scope/energy.ts'
 import { exhaustSchema } from '../scope/exhausts.ts'
 import { eaveSchema } from '../scope/eaves.ts'
 import { highVentSchema } from '../scope/vents.ts'
@@ -32,6 +33,7 @@ export const jobSchema = f.fields({
     yearBuilt: f.optional(f.number('year', { min: 1600, max: 2100, whole: true }, 'year built; without it every year is possible', { examples: [1962] })),
     stories: f.optional(f.number('stories', { min: 1, max: 5 }, 'stories above grade', { examples: [1, 1.5] })),
     floorAreaFt2: f.optional(f.number('ft2', { above: 0, max: 100000 }, 'conditioned floor area')),
+    heightFt: f.optional(f.feet(60, 'height above grade, lowest floor to ceiling; else by its stories', { examples: [8.5, 17] })),
     volumeFt3: f.optional(f.number('ft3', { above: 0, max: 1000000 }, 'conditioned volume')),
     type: f.optional(f.word(['detached', 'row-house', 'manufactured-home', 'flat-roof', 'cathedral-only', 'apartment-building'] as const, 'what it is; the last four are out of scope', { default: 'detached' })),
     coAlarmsMissing: f.optional(f.count(12, 'carbon monoxide alarms missing: one a floor near the bedrooms', { min: 0, default: 0 })),
@@ -55,6 +57,7 @@ export const jobSchema = f.fields({
     on: f.optional(f.date('day they were made')),
     by: f.optional(f.text('who tested')),
     cfm50: f.optional(f.number('cfm', { above: 0, max: 50000 }, 'blower door at 50 Pa, at the survey', { examples: [2650] })),
+    cfm50Assumed: f.optional(f.yesNo('cfm50 is a guess, not a reading: all that follows from it is marked', { default: 'no' })),
     cfm25Total: f.optional(f.number('cfm', { above: 0, max: 10000 }, 'duct tester at 25 Pa, all leakage', { examples: [240] })),
     cfm25Outside: f.optional(f.number('cfm', { above: 0, max: 10000 }, 'duct tester at 25 Pa, leakage to the outside')),
     zonePa: f.optional(f.number('Pa', { min: 0, max: 50 }, 'attic against house with the blower door at 50 Pa', { examples: [38] })),
@@ -67,6 +70,8 @@ export const jobSchema = f.fields({
   openings: f.list(f.oneOfKinds<Opening>(openingKinds.map(k => k.kind), 'an opening'), 'openings between house and attic, in the order you walked: far end first'),
   ducts: f.optional(f.list(ductSchema, 'ducts in the attic, alike ones in one entry')),
   airHandlers: f.optional(f.list(airHandlerSchema, 'air handlers and furnaces in the attic')),
+  energy: f.optional(energySchema),
+  ventilation: f.optional(ventilationSchema),
   clearances: f.optional(f.list(f.fields({
     gate: f.text('gate it opens, by its code', { examples: ['combustion-untested'] }),
     in: f.optional(f.id('area it is for')),

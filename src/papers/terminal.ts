@@ -5,6 +5,7 @@ import { printable } from '../findings/printable.ts'
 import { phases, type Phase } from '../scope/kind.ts'
 import { halfUp } from '../units/money.ts'
 import type { Look } from './look.ts'
+import { airAndEnergy } from './terminal/air.ts'
 import { asciiOnly } from './terminal/ascii.ts'
 import { columns, padLeft, padRight, sheet, SENTENCE, wrap, type Sheet } from './terminal/sheet.ts'
 import { counted, depth, depthCell, figure, NB, phaseWords, plainFigure, rowR, signs, stepRanges, unitWord, usd, workedR } from './terminal/words.ts'
@@ -13,7 +14,7 @@ import { counted, depth, depthCell, figure, NB, phaseWords, plainFigure, rowR, s
 export function terminalEstimate(estimate: EstimateOut, look: Look): string {
   const e = printed(estimate, look.ascii ? text => asciiOnly(printable(text)) : printable)
   const on = sheet(look)
-  for (const section of [head, verdict, gates, stopped, areas, besides, lighter, eaves, sealing, ducts, work, office, deferral, materials, price, offers, leftOut, findings, overrides, assumptions, standing]) section(e, on)
+  for (const section of [head, verdict, gates, stopped, areas, besides, lighter, eaves, sealing, ducts, work, office, deferral, materials, price, offers, airAndEnergy, leftOut, findings, overrides, assumptions, standing]) section(e, on)
   return on.text()
 }
 

@@ -1,11 +1,13 @@
 // Fans that draw air out of the house: what they take, a tighter house can no longer give.
 import * as f from '../fields/index.ts'
+import { lessCut } from '../calc/air.ts'
 import { depressurization } from '../calc/draft.ts'
 import { lineCents } from '../calc/price.ts'
 import type { Books } from '../books/books.ts'
 import { draftLimits, fanFlows } from '../reference/draft.ts'
 import { sourceOf } from '../reference/table.ts'
 import { exactly, given, row, total, work, type Quantity } from '../units/quantity.ts'
+import { leakExponent } from './air-cut.ts'
 import { drafts, type Appliance } from './appliances.ts'
 import { itself, TIGHTENING, type Found, type Gate, type Measure, type Task } from './kind.ts'
 
@@ -40,20 +42,21 @@ export function exhaustMeasure({ item, at }: Found<Exhaust>, flame: boolean, boo
 }
 
 /** All that can run together against the tightest limit of what drafts: it can raise a warning, and lowers nothing. */
-export function draftWarning(exhausts: readonly Found<Exhaust>[], appliances: readonly Appliance[], cfm50: Quantity<'cfm'> | undefined, books: Books): Measure | undefined {
+export function draftWarning(exhausts: readonly Found<Exhaust>[], appliances: readonly Appliance[], house: { readonly cfm50?: Quantity<'cfm'>; /** The most that the plan may take off it. */ readonly cut?: Quantity<'cfm'> }, books: Books): Measure | undefined {
   const drafting = appliances.filter(drafts), running = exhausts.filter(e => e.item.kind !== 'power-attic-fan' && e.item.kind !== 'whole-house-fan')
-  if (cfm50 === undefined || drafting.length === 0 || running.length === 0) return undefined
+  if (house.cfm50 === undefined || drafting.length === 0 || running.length === 0) return undefined
   // Of several hoods the largest runs; all else together.
   const flow = ({ item, at }: Found<Exhaust>): Quantity<'cfm'> => { const r = fanFlows.rows.find(x => x.kind === item.kind)!; return item.cfm === undefined ? row(r.cfm, 'cfm', `fan-flows: ${r.kind}`, sourceOf(fanFlows, r)) : given(item.cfm, 'cfm', `${at}/cfm`) }
   const hoods = running.filter(e => e.item.kind === 'hood').sort((a, b) => flow(b).value - flow(a).value), together = [...hoods.slice(0, 1), ...running.filter(e => e.item.kind !== 'hood')]
   const exhaustCfm = total('cfm', Object.fromEntries(together.map(e => [e.id, flow(e)])))
-  const pulled = work(depressurization, { exhaustCfm, cfm50, exponent: books.start('leak-exponent', 0.65, 'factor', 'exponent of the house’s leakage', 'usual value where none was fitted') })
+  const cfm50 = house.cut ? work(lessCut, { before: house.cfm50, cut: house.cut }) : house.cfm50
+  const pulled = work(depressurization, { exhaustCfm, cfm50, exponent: leakExponent(books) })
   const limitOf = (a: Appliance): string => (a.vent === 'unknown' || a.vent === 'unvented' ? 'orphan' : a.kind === 'water-heater' && a.vent === 'natural-draft' ? drafting.some(b => b !== a && b.at === a.at) ? 'common' : 'orphan' : a.vent === 'natural-draft' ? 'natural-draft' : drafting.some(b => b !== a && b.at === a.at && b.vent === 'natural-draft') ? 'common' : 'fan-assisted')
   const limits = drafting.map(a => draftLimits.rows.find(r => r.vent === limitOf(a))!).sort((a, b) => a.limitPa - b.limitPa), strictest = limits[0]!
   const asked = [`worst-case depressurization of a ${strictest.title}`, `${sourceOf(draftLimits, strictest)} (from memory, high)`] as const
   const limitPa = strictest.vent === 'orphan' ? books.start('draft-limit-orphan', strictest.limitPa, 'Pa', ...asked) : strictest.vent === 'common' ? books.start('draft-limit-common', strictest.limitPa, 'Pa', ...asked)
     : strictest.vent === 'natural-draft' ? books.start('draft-limit-natural-draft', strictest.limitPa, 'Pa', ...asked) : books.start('draft-limit-fan-assisted', strictest.limitPa, 'Pa', ...asked)
   if (pulled.value <= limitPa.value) return undefined
-  return { figures: {}, tasks: [], assumes: [limitPa, pulled], gates: [{ code: 'depressurization', state: 'note', where: 'house', in: 'house', path: '/exhausts', why: `fans that can run together (${Math.round(exhaustCfm.value)} cfm) pull the house down by at least ${pulled.value.toFixed(1)} Pa as it leaks now, zone open to the house; the limit is ${limitPa.value} Pa, and sealing brings it further`, stops: { phases: [], places: [] },
+  return { figures: {}, tasks: [], assumes: [limitPa, pulled], gates: [{ code: 'depressurization', state: 'note', where: 'house', in: 'house', path: '/exhausts', why: `fans that can run together (${Math.round(exhaustCfm.value)} cfm) pull the house down by at least ${pulled.value.toFixed(1)} Pa ${house.cut ? 'once it is sealed' : 'as it leaks now'}, zone open to the house; the limit is ${limitPa.value} Pa`, stops: { phases: [], places: [] },
     clearedBy: 'the worst-case tests in the plan decide; a sealed appliance or make-up air cures it', clearable: [] }] }
 }

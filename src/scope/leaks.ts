@@ -6,25 +6,29 @@ import { leakage } from '../reference/leakage.ts'
 import { sourceOf } from '../reference/table.ts'
 import { exactly, row, work, type Quantity } from '../units/quantity.ts'
 
-/** Effective leakage areas at 4 Pa. */
-export interface Leak { readonly before: Quantity<'in2'>; readonly after: Quantity<'in2'> }
+/** Effective leakage areas at 4 Pa: as found, with the least and the most it may be, and closed. */
+export interface Leak { readonly before: Quantity<'in2'>; readonly least: Quantity<'in2'>; readonly most: Quantity<'in2'>; readonly after: Quantity<'in2'> }
 
-const ofRow = (item: string): Quantity<'in2'> => {
+const END = { bestIn2: '', minIn2: ', least', maxIn2: ', most' } as const
+const ofRow = (item: string, end: keyof typeof END): Quantity<'in2'> => {
   const r = leakage.rows.find(x => x.item === item)!
-  return row(r.bestIn2, 'in2', `leakage: ${r.title}, ${r.per === 'ft' ? 'a foot' : r.per === 'ft2' ? 'a square foot' : 'each'}`, sourceOf(leakage, r))
+  return row(r[end], 'in2', `leakage: ${r.title}, ${r.per === 'ft' ? 'a foot' : r.per === 'ft2' ? 'a square foot' : 'each'}${END[end]}`, sourceOf(leakage, r))
 }
 /** Of so many, or of so many feet. */
-export const leaks = (item: string, amount: Quantity): Quantity<'in2'> => work(leakOf, { eachIn2: ofRow(item), amount })
+export const leaks = (item: string, amount: Quantity, end: keyof typeof END = 'bestIn2'): Quantity<'in2'> => work(leakOf, { eachIn2: ofRow(item, end), amount })
+/** As found, by a row of the table. */
+export const foundAs = (item: string, amount: Quantity): Omit<Leak, 'after'> => ({ before: leaks(item, amount), least: leaks(item, amount, 'minIn2'), most: leaks(item, amount, 'maxIn2') })
 /** One kind of thing, found and closed. */
-export const pairOf = (before: string, after: string, amount: Quantity): Leak => ({ before: leaks(before, amount), after: leaks(after, amount) })
+export const pairOf = (before: string, after: string, amount: Quantity): Leak => ({ ...foundAs(before, amount), after: leaks(after, amount) })
 
 const ONE = exactly(1, 'each', 'one opening')
 const series = (books: Books) => books.start('leak-series', 0.5, 'fraction', 'share that what stands in line with a hole lets through', 'range 0.2 to 1')
+const leastSeries = (books: Books) => books.start('leak-series-least', 0.2, 'fraction', 'the same, at least', 'judgment'), mostSeries = (books: Books) => books.start('leak-series-most', 1, 'fraction', 'the same, at most', 'nothing stands in line')
 /** The way round a cover that closes it, as sealed edge. */
 export const sealedEdge = (edgeIn: Quantity<'in'>, count: Quantity<'each'> = ONE): Quantity<'in2'> => work(leakOf, { eachIn2: leaks('board-edge', work(inFeet, { lengthIn: edgeIn })), amount: count })
 /** A hole into the house, open as far as it is drawn. */
 export const hole = (openIn2: Quantity<'in2'>, edgeIn: Quantity<'in'>, books: Books, count: Quantity<'each'> = ONE): Leak =>
-  ({ before: work(holeLeak, { openIn2, series: series(books), count }), after: sealedEdge(edgeIn, count) })
+  ({ before: work(holeLeak, { openIn2, series: series(books), count }), least: work(holeLeak, { openIn2, series: leastSeries(books), count }), most: work(holeLeak, { openIn2, series: mostSeries(books), count }), after: sealedEdge(edgeIn, count) })
 /** An opening that board closes below. */
 export const closedBelow = (mouthIn2: Quantity<'in2'>, sides: { readonly lengthIn: Quantity<'in'>; readonly widthIn: Quantity<'in'> }, books: Books, count: Quantity<'each'> = ONE): Leak => {
   const edgeIn = work(edge, sides)

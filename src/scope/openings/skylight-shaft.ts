@@ -5,7 +5,7 @@ import { seriesR } from '../../calc/heat.ts'
 import { exactly, total, work } from '../../units/quantity.ts'
 import { baseR } from '../ceiling.ts'
 import { CAUTION, declinable, itself, opening, part, seamBead, takes, where, type Task } from '../kind.ts'
-import { leaks, sealedEdge } from '../leaks.ts'
+import { foundAs, sealedEdge } from '../leaks.ts'
 import { inFeet } from '../../calc/seal.ts'
 
 export const skylightShaft = opening({
@@ -21,7 +21,7 @@ export const skylightShaft = opening({
   wrong: { item: { kind: 'skylight-shaft', in: 'main', sizeIn: [46, 24], heightIn: 40, at: 'bath' }, code: 'key-missing' },
   leak({ item, at }) {
     const edgeIn = work(edge, { lengthIn: part(at, 'sizeIn', item.sizeIn, 0), widthIn: part(at, 'sizeIn', item.sizeIn, 1) })
-    return { before: leaks('ceiling-joint', work(inFeet, { lengthIn: edgeIn })), after: sealedEdge(edgeIn) }
+    return { ...foundAs('ceiling-joint', work(inFeet, { lengthIn: edgeIn })), after: sealedEdge(edgeIn) }
   },
   takeoff({ item, at, id, q }, books, { area }) {
     const edgeIn = work(edge, { lengthIn: part(at, 'sizeIn', item.sizeIn, 0), widthIn: part(at, 'sizeIn', item.sizeIn, 1) }), wallFt2 = work(stripMetal, { runIn: edgeIn, widthIn: q('heightIn') })
