@@ -19,9 +19,9 @@ export const cfm50Of = formula({ id: 'cfm50-of', says: 'area · √(2 · 4 ÷ de
 export const airChanges = formula({ id: 'air-changes', says: 'flow · 60 ÷ volume', source: 'definition of air changes an hour',
   args: { cfm: ['cfm', 0, 50000], volumeFt3: ['ft3', 100, 1e6] }, gives: 'ACH', fn: x => x.cfm * 60 / x.volumeFt3 })
 
-/** Ranges of several entries, whose errors have nothing to do with each other. */
-export const joinedSpread = formula({ id: 'joined-spread', says: 'root of the sum of the squares of how far each may be off', source: 'propagation of independent errors (JCGM 100, 5.1.2)',
-  args: {}, gives: 'in2', fn: x => Math.hypot(...Object.values(x as Record<string, number>)) })
+/** Two entries whose errors have nothing to do with each other. */
+export const joinedSpread = formula({ id: 'joined-spread', says: '√(one² + other²)', source: 'propagation of independent errors (JCGM 100, 5.1.2)',
+  args: { one: ['in2', 0, 1e5], other: ['in2', 0, 1e5] }, gives: 'in2', fn: x => Math.hypot(x.one, x.other) })
 
 export const above0 = formula({ id: 'above-0', says: 'expected − how far it may be off, not below 0', source: 'arithmetic', args: { expected: ['in2', 0, 1e5], spread: ['in2', 0, 1e5] }, gives: 'in2', fn: x => Math.max(0, x.expected - x.spread) })
 export const upTo = formula({ id: 'up-to', says: 'expected + how far it may be off', source: 'arithmetic', args: { expected: ['in2', 0, 1e5], spread: ['in2', 0, 1e5] }, gives: 'in2', fn: x => x.expected + x.spread })

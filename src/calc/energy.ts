@@ -27,7 +27,7 @@ export const leftToBurn = formula({ id: 'left-to-burn', says: 'a year’s fuel �
 export const yearByBill = formula({ id: 'year-by-bill', says: 'bill ÷ price of a unit · heat of a unit', source: 'arithmetic', args: { billCents: ['cents', 0, 1e8], unitCents: ['cents', 0.1, 1e6], unitBtu: ['Btu', 1, 1e8] }, gives: 'Btu', fn: x => x.billCents / x.unitCents * x.unitBtu })
 export const yearByFloor = formula({ id: 'year-by-floor', says: 'floor · Btu for a square foot and degree day · degree days ÷ efficiency', source: 'judgment: heating index of older houses', args: { floorFt2: ['ft2', 100, 1e5], index: ['Btu/ft2·DD', 1, 30], degreeDays: DD, efficiency: ['fraction', 0.2, 6] }, gives: 'Btu', fn: x => x.floorFt2 * x.index * x.degreeDays / x.efficiency })
 export const mostSaved = formula({ id: 'most-saved', says: 'a year’s fuel · share that may be claimed', source: 'judgment: a cap keeps parts that are right each from adding up to what no house saves', args: { yearBtu: ['Btu', 0, LOTS], share: ['fraction', 0, 1] }, gives: 'Btu', fn: x => x.yearBtu * x.share })
-export const capped = formula({ id: 'capped', says: 'the smaller of the two', source: 'arithmetic', args: { saved: ['Btu', 0, LOTS], cap: ['Btu', 0, LOTS] }, gives: 'Btu', fn: x => Math.min(x.saved, x.cap) })
+export const capped = formula({ id: 'saving-capped', says: 'the smaller of the two', source: 'arithmetic', args: { saved: ['Btu', 0, LOTS], cap: ['Btu', 0, LOTS] }, gives: 'Btu', fn: x => Math.min(x.saved, x.cap) })
 /** Of what the cap leaves, each part keeps its proportion. */
 export const inProportion = formula({ id: 'in-proportion', says: 'part · capped ÷ uncapped', source: 'arithmetic', args: { part: ['Btu', 0, LOTS], capped: ['Btu', 0, LOTS], uncapped: ['Btu', 0, LOTS] }, gives: 'Btu', fn: x => (x.uncapped === 0 ? 0 : x.part * x.capped / x.uncapped) })
 
@@ -38,8 +38,12 @@ export const gasOf = formula({ id: 'co2', says: 'units · CO2 of a unit', source
 /** The attic is hotter than the air outdoors: low for dark roofs. */
 export const cooled = formula({ id: 'cooled', says: 'heat kept out ÷ (1000 · SEER)', source: 'regulatory savings manuals (from memory): cooling by degree days', args: { btu: ['Btu', 0, LOTS], seer: ['factor', 5, 40] }, gives: 'kWh', fn: x => x.btu / (1000 * x.seer) })
 
-export const payback = formula({ id: 'payback', says: 'price ÷ saving of a year', source: 'simple payback: DOE, insulation fact sheet', args: { priceCents: ['cents', 0, 1e9], yearCents: ['cents', 1e-6, 1e9] }, gives: 'year', fn: x => x.priceCents / x.yearCents })
-export const shareOf = formula({ id: 'share-of', says: 'price · direct cost of the part ÷ direct cost of all parts', source: 'judgment: what serves the whole visit is spread over its parts by their direct cost', args: { priceCents: ['cents', 0, 1e9], part: ['cents', 0, 1e9], all: ['cents', 1e-6, 1e9] }, gives: 'cents', fn: x => x.priceCents * x.part / x.all })
+export const heatByFloor = formula({ id: 'heat-by-floor', says: 'floor · Btu for a square foot and degree day · degree days', source: 'judgment: heat that older houses take in', args: { floorFt2: ['ft2', 100, 1e5], index: ['Btu/ft2·DD', 1, 30], degreeDays: DD }, gives: 'Btu', fn: x => x.floorFt2 * x.index * x.degreeDays })
+export const kwhByBill = formula({ id: 'kwh-by-bill', says: 'bill ÷ price of a kWh', source: 'arithmetic', args: { billCents: ['cents', 0, 1e8], unitCents: ['cents', 0.1, 1e4] }, gives: 'kWh', fn: x => x.billCents / x.unitCents })
+export const kwhCapped = formula({ id: 'kwh-capped', says: 'the smaller of what is saved and a share of the year', source: 'judgment: a cap keeps parts that are right each from adding up to what no house saves', args: { saved: ['kWh', 0, 1e6], yearKwh: ['kWh', 0, 1e6], share: ['fraction', 0, 1] }, gives: 'kWh', fn: x => Math.min(x.saved, x.yearKwh * x.share) })
+
+export const payback = formula({ id: 'payback', says: 'price ÷ saving of a year', source: 'simple payback: DOE, insulation fact sheet', args: { priceCents: ['cents', 0, LOTS], yearCents: ['cents', 1e-6, LOTS] }, gives: 'year', fn: x => x.priceCents / x.yearCents })
+export const shareOf = formula({ id: 'share-of', says: 'price · direct cost of the part ÷ direct cost of all parts', source: 'judgment: what serves the whole visit is spread over its parts by their direct cost', args: { priceCents: ['cents', 0, LOTS], part: ['cents', 0, LOTS], all: ['cents', 1e-6, LOTS] }, gives: 'cents', fn: x => x.priceCents * x.part / x.all })
 
 // Ducts through the attic
 

@@ -90,7 +90,7 @@ function freshAir(v: Ventilation, { house }: JobFile, cfm50: Quantity<'cfm'>, he
   const least = books.start('ventilation-least', 15, 'cfm', 'need under which an existing house adds no fan', 'ASHRAE 62.2, existing houses (from memory, medium)'), needed = fanCfm.value > least.value
   return {
     figures: { standard: v.standard, totalCfm, infiltrationCreditCfm: creditCfm, ...(Object.keys(rooms).length > 0 ? { localDeficitCfm: deficitCfm } : {}), fanCfm, fanNeeded: needed }, ...(needed ? { fanCfm } : {}),
-    findings: needed ? [{ code: 'ventilation-short', severity: 'note', path: '/ventilation', says: `${Math.ceil(fanCfm.value)} cfm of fresh air are missing once the house is sealed`, why: `ASHRAE ${v.standard} asks for ${Math.round(totalCfm.value)} cfm, and the leaks that are left count for ${Math.round(creditCfm.value)}`, mend: 'a fan that runs all the time, offered beside this price; the owner decides in writing, and flames are tested again with it on' }] : [],
+    findings: needed ? [{ code: 'ventilation-short', severity: 'note', path: '/ventilation', says: `${Math.ceil(fanCfm.value)} cfm of fresh air are missing once the house is sealed`, why: `ASHRAE ${v.standard} asks for ${Math.round(totalCfm.value)} cfm${deficitCfm.value > 0 ? `, and a quarter of the ${Math.round(deficitCfm.value)} that bath and kitchen lack` : ''}; the leaks that are left count for ${Math.round(creditCfm.value)}`, mend: 'a fan that runs all the time, offered beside this price; the owner decides in writing, and flames are tested again with it on' }] : [],
   }
 }
 
@@ -98,7 +98,7 @@ function freshAir(v: Ventilation, { house }: JobFile, cfm50: Quantity<'cfm'>, he
 export function houseAir(job: JobFile, taken: Taken, steps: readonly Step[], ductTarget: Quantity<'cfm'> | undefined, books: Books): HouseAir {
   const { tests, house } = job, findings: Finding[] = []
   const ducts = { ...(tests?.cfm25Total === undefined ? {} : { ductCfm25Before: given(tests.cfm25Total, 'cfm', '/tests/cfm25Total') }), ...(ductTarget ? { ductCfm25Target: ductTarget } : {}) }
-  const listed = taken.openings.filter(o => o.leak), closing = listed.filter(o => closes(o, steps))
+  const listed = taken.openings.filter(o => o.leak && o.leak.before.value > 0), closing = listed.filter(o => closes(o, steps))
   const beforeIn2 = total('in2', Object.fromEntries(listed.map(o => [o.found.id, o.leak!.before]))), afterIn2 = total('in2', Object.fromEntries(listed.map(o => [o.found.id, closing.includes(o) ? o.leak!.after : o.leak!.before])))
   const ranking = [...listed].sort((a, b) => b.leak!.before.value - a.leak!.before.value || byText(a.found.id, b.found.id)).map(o => ({ id: o.found.id, where: o.found.item.at, leakageAreaIn2: o.leak!.before, sharePct: work(shareIn2, { part: o.leak!.before, all: beforeIn2 }) }))
   const areas = listed.length === 0 ? {} : { listedIn2Before: beforeIn2, listedIn2After: afterIn2, leaks: ranking }
@@ -118,7 +118,7 @@ export function houseAir(job: JobFile, taken: Taken, steps: readonly Step[], duc
     const sealed = steps.filter(s => s.phase === 'seal'), hours = sealed.reduce((sum, s) => sum + s.personHours.value, 0)
     const least = books.start('cut-for-hour-least', 20, 'cfm', 'least cut for a person-hour of sealing that is believed', 'judgment'), most = books.start('cut-for-hour-most', 150, 'cfm', 'most cut for a person-hour of sealing that is believed', 'judgment')
     const each = hours > 0 ? cut.cfm50.expected.value / hours : undefined
-    if (each !== undefined && (each < least.value || each > most.value)) findings.push({ code: 'cut-for-hours', severity: 'note', path: '/tests/cfm50', says: `${Math.round(each)} CFM50 less for each person-hour of sealing`, why: `${least.value} to ${most.value} is what such work brings`, mend: 'look again at the list of openings and at cfm50' })
+    if (each !== undefined && ((each < least.value && !cut.capped) || each > most.value)) findings.push({ code: 'cut-for-hours', severity: 'note', path: '/tests/cfm50', says: `${Math.round(each)} CFM50 less for each person-hour of sealing`, why: `${least.value} to ${most.value} is what such work brings`, mend: 'look again at the list of openings and at cfm50' })
   }
   return {
     findings, ...(fresh.fanCfm ? { fanCfm: fresh.fanCfm } : {}), ...(fresh.figures ? { ventilation: fresh.figures } : {}),

@@ -5,10 +5,11 @@ import type { Job } from '../job/job.ts'
 import { walk, isQuantity, total, work, exactly, type Quantity } from '../units/quantity.ts'
 import { difference } from '../calc/price.ts'
 import type { Phase } from '../scope/kind.ts'
-import { fanOffer, houseAir } from './air.ts'
+import { fanOffer, houseAir, type HouseAir } from './air.ts'
 import { outOfBand } from './bands.ts'
 import type { MaterialLine } from './bill.ts'
 import { coldNotes } from './cold-notes.ts'
+import { guarded } from './guarded.ts'
 import type { NamedGate } from './gates.ts'
 import { excluded, onlyTheVisit } from './leaves-out.ts'
 import type { Step } from './order.ts'
@@ -17,7 +18,7 @@ import { areaOut, ductOut, eavesOut, OFFICE, sealingOut, stoppedOut, titled } fr
 import { partPrices } from './part-prices.ts'
 import { plan, priced, productOf } from './plan.ts'
 import { driveMissing, soldAlone } from './price.ts'
-import { yearlySavings } from './savings.ts'
+import { yearlySavings, type Savings } from './savings.ts'
 import type { Standing } from './standing.ts'
 import type { Taken } from './takeoff.ts'
 
@@ -46,11 +47,12 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
 
   const areas = taken.areas.map(a => areaOut(a, taken, stands))
   // Air, energy and health
-  const air = houseAir(data, taken, steps, ductTarget, books)
+  const refused: Finding[] = []
+  const air: Partial<HouseAir> = guarded('/tests', refused, () => houseAir(data, taken, steps, ductTarget, books)) ?? {}
   const uas = areas.flatMap(({ out }, i) => { const { uBefore, uAfter, netAreaFt2 } = out as unknown as Record<string, Quantity | undefined>; return uBefore && uAfter && netAreaFt2 ? [{ id: taken.areas[i]!.id, areaFt2: netAreaFt2 as Quantity<'ft2'>, uBefore: uBefore as Quantity<'U'>, uAfter: uAfter as Quantity<'U'> }] : [] })
   const totalCents = (prices as { totalCents?: Quantity<'cents'> }).totalCents
-  const year = verdict === 'stop' ? { findings: [] } : yearlySavings(data, { taken, steps, uas, ...(air.naturalCut ? { naturalCut: air.naturalCut } : {}), ...(totalCents ? { totalCents, prices: partPrices(steps, materials, totalCents, books) } : { prices: {} }) }, books)
-  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...air.findings, ...coldNotes(taken, zone?.zone, books), ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...driveMissing(data, books), ...(taken.findings.some(f => f.severity === 'error') ? [] : outOfBand({ areaFt2: blownFt2(taken, stands), price: prices, byPhase, ...beside(steps, materials, books) }))]
+  const year: Savings = (verdict === 'stop' ? undefined : guarded('/energy', refused, () => yearlySavings(data, { taken, steps, uas, ...(air.naturalCut ? { naturalCut: air.naturalCut } : {}), ...(totalCents ? { totalCents, prices: partPrices(steps, materials, totalCents, books) } : { prices: {} }) }, books))) ?? {}
+  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...refused, ...air.findings ?? [], ...coldNotes(taken, zone?.zone, books), ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...driveMissing(data, books), ...(taken.findings.some(f => f.severity === 'error') ? [] : outOfBand({ areaFt2: blownFt2(taken, stands), price: prices, byPhase, ...beside(steps, materials, books) }))]
   const out: Estimate['out'] = {
     format: ESTIMATE_FORMAT,
     job: { id: data.job.id, title: data.job.title, status: data.job.status, surveyedOn: data.job.surveyedOn, ...(data.job.customer === undefined ? {} : { customer: data.job.customer }) },

@@ -1,13 +1,12 @@
 // What the plan saves in a year: ceiling, air and ducts together, as ranges, with what they leave out. Nothing is guessed where the file is silent.
-import { burned, capped, cooled, deliveryEffectiveness, dewPoint, ductsSave, gasOf, heatOfAir, heatThrough, inProportion, kept, leakAt, leakLeft, leftToBurn, mostSaved, outputByFloor, payback, realized, tempRise, uaSaved, units, worth, yearByBill, yearByFloor, fanByFloor, defaultLeak } from '../calc/energy.ts'
+import { burned, capped, cooled, deliveryEffectiveness, dewPoint, ductsSave, gasOf, heatByFloor, heatOfAir, heatThrough, inProportion, kept, kwhByBill, kwhCapped, leakAt, leakLeft, leftToBurn, mostSaved, outputByFloor, payback, realized, tempRise, uaSaved, units, worth, yearByBill, yearByFloor, fanByFloor, defaultLeak } from '../calc/energy.ts'
 import { ductU, suppliedUa } from '../calc/duct.ts'
 import type { Books } from '../books/books.ts'
 import { cents } from '../books/open.ts'
-import type { Finding } from '../findings/finding.ts'
 import type { JobFile } from '../job/job-file.ts'
 import { degreeDaysOf } from '../reference/climate.ts'
 import { energyPrices } from '../reference/energy-prices.ts'
-import { fuels } from '../reference/fuels.ts'
+import { carbon, fuels } from '../reference/fuels.ts'
 import { sourceOf } from '../reference/table.ts'
 import { ENDS, ranged, type End, type Range } from '../scope/air-cut.ts'
 import { assumed, exactly, given, row, total, work, type Quantity } from '../units/quantity.ts'
@@ -18,7 +17,7 @@ import type { Taken } from './takeoff.ts'
 type Figures = Readonly<Record<string, unknown>>
 interface Plan { readonly taken: Taken; readonly steps: readonly Step[]; readonly uas: readonly { readonly id: string; readonly areaFt2: Quantity<'ft2'>; readonly uBefore: Quantity<'U'>; readonly uAfter: Quantity<'U'> }[]
   readonly naturalCut?: Range<'cfm'>; readonly prices: Partial<Record<PartId, Quantity<'cents'>>>; readonly totalCents?: Quantity<'cents'> }
-export interface Savings { readonly savings?: Figures; readonly ductDelivery?: Figures; readonly moisture?: Figures; readonly findings: readonly Finding[] }
+export interface Savings { readonly savings?: Figures; readonly ductDelivery?: Figures; readonly moisture?: Figures }
 
 // Ducts
 
@@ -71,7 +70,7 @@ function unitCents(fuel: string, price: number | undefined, at: string, state: s
 export function yearlySavings(job: JobFile, plan: Plan, books: Books): Savings {
   const { energy, house } = job
   const ducts = duct(job, plan, books), heatLeft = moisture(job, books)
-  const beside = { ...(ducts ? { ductDelivery: ducts.figures } : {}), ...(heatLeft ? { moisture: heatLeft } : {}), findings: [] }
+  const beside = { ...(ducts ? { ductDelivery: ducts.figures } : {}), ...(heatLeft ? { moisture: heatLeft } : {}) }
   if (!energy) return beside
   const missing: string[] = []
   const days = degreeDaysOf(energy, house.state)
@@ -85,12 +84,15 @@ export function yearlySavings(job: JobFile, plan: Plan, books: Books): Savings {
   if (!heating || !fuel || !price || days.hdd65 === undefined || (heating.yearlyBill === undefined && house.floorAreaFt2 === undefined)) return { ...beside, savings: { missing } }
 
   const hdd = days.hdd65, efficiency = given(heating.efficiency, 'fraction', '/energy/heating/efficiency'), unitBtu = row(fuel.btu, 'Btu', `fuels: ${fuel.fuel}`, sourceOf(fuels, fuel))
-  const share = ranged(end => books.start(end === 'expected' ? 'realization' : `realization-${end}`, end === 'low' ? 0.6 : end === 'high' ? 1 : 0.8, 'fraction', `share of the degree-day saving that is realized${end === 'low' ? ', at least' : end === 'high' ? ', at most' : ''}`, 'judgment, by what field studies find'))
+  const share: Range<'fraction'> = {
+    low: books.start('realization-low', 0.6, 'fraction', 'share of the degree-day saving that is realized, at least', 'judgment, by what field studies find'), expected: books.start('realization', 0.8, 'fraction', 'share of the degree-day saving that is realized', 'judgment, by what field studies find'),
+    high: books.start('realization-high', 1, 'fraction', 'share of the degree-day saving that is realized, at most', 'judgment, by what field studies find'),
+  }
   const ua = total('UA', Object.fromEntries(plan.uas.map(a => [a.id, work(uaSaved, { areaFt2: a.areaFt2, uBefore: a.uBefore, uAfter: a.uAfter.value > a.uBefore.value ? a.uBefore : a.uAfter })])))
   const nothing = exactly(1, 'fraction', 'no ducts in the attic'), before = ducts?.average.before ?? nothing, after = (end: End) => ducts?.average.after[end] ?? nothing
   const yearBtu = heating.yearlyBill === undefined ? work(yearByFloor, { floorFt2: given(house.floorAreaFt2!, 'ft2', '/house/floorAreaFt2'), index: books.start('heating-index', 8, 'Btu/ft2·DD', 'heat of an older house for a square foot and degree day', 'judgment; no bill in the file'), degreeDays: hdd, efficiency })
     : work(yearByBill, { billCents: given(cents(heating.yearlyBill), 'cents', '/energy/heating/yearlyBill'), unitCents: price, unitBtu })
-  const most = work(mostSaved, { yearBtu, share: heating.yearlyBill === undefined ? books.start('saving-cap', 0.25, 'fraction', 'most of a computed heating year that is claimed as saved', 'judgment') : books.start('saving-cap-bill', 0.35, 'fraction', 'most of the yearly bill that is claimed as saved', 'judgment') })
+  const most = work(mostSaved, { yearBtu, share: heating.yearlyBill === undefined ? books.start('saving-cap', 0.25, 'fraction', 'most of a computed year that is claimed as saved', 'judgment') : books.start('saving-cap-bill', 0.35, 'fraction', 'most of the yearly bill that is claimed as saved', 'judgment') })
 
   /** In the order of the plan: what air saves first, then ducts on what is left, then the ceiling through better ducts. */
   const parts = (end: End): Record<PartId, Quantity<'Btu'>> => {
@@ -104,10 +106,14 @@ export function yearlySavings(job: JobFile, plan: Plan, books: Books): Savings {
 
   // Summer
   const seer = energy.cooling && given(energy.cooling.seer, 'factor', '/energy/cooling/seer'), kwhCents = energy.cooling && unitCents('electric', energy.cooling.price, '/energy/cooling/price', house.state), cdd = days.cdd65
-  const cool = seer && kwhCents && cdd ? ranged(end => work(cooled, { btu: work(realized, { btu: total('Btu', { ceiling: work(heatThrough, { ua, degreeDays: cdd }), ...(plan.naturalCut ? { air: work(heatOfAir, { cfm: plan.naturalCut[end], degreeDays: cdd }) } : {}) }), share: share[end] }), seer })) : undefined
-  if (energy.cooling && !cool) missing.push(cdd ? 'energy.cooling.price: no price of a kWh is at hand' : 'energy.degreeDays.cdd65: summer is not in these figures')
+  const summerShare = energy.cooling?.yearlyBill === undefined ? books.start('saving-cap', 0.25, 'fraction', 'most of a computed year that is claimed as saved', 'judgment') : books.start('saving-cap-bill', 0.35, 'fraction', 'most of the yearly bill that is claimed as saved', 'judgment')
+  const bought = energy.cooling?.yearlyBill
+  const summer = seer && kwhCents && cdd && (bought !== undefined ? work(kwhByBill, { billCents: given(cents(bought), 'cents', '/energy/cooling/yearlyBill'), unitCents: kwhCents })
+    : house.floorAreaFt2 === undefined ? undefined : work(cooled, { btu: work(heatByFloor, { floorFt2: given(house.floorAreaFt2, 'ft2', '/house/floorAreaFt2'), index: books.start('cooling-index', 8, 'Btu/ft2·DD', 'heat that an older house takes in for a square foot and cooling degree day', 'judgment; no bill in the file'), degreeDays: cdd }), seer }))
+  const cool = seer && kwhCents && cdd && summer ? ranged(end => work(kwhCapped, { saved: work(cooled, { btu: work(realized, { btu: total('Btu', { ceiling: work(heatThrough, { ua, degreeDays: cdd }), ...(plan.naturalCut ? { air: work(heatOfAir, { cfm: plan.naturalCut[end], degreeDays: cdd }) } : {}) }), share: share[end] }), seer }), yearKwh: summer, share: summerShare })) : undefined
+  if (energy.cooling && !cool) missing.push(!cdd ? 'energy.degreeDays.cdd65: summer is not in these figures' : !kwhCents ? 'energy.cooling.price: no price of a kWh is at hand' : 'house.floorAreaFt2 or energy.cooling.yearlyBill: summer is not in these figures')
   const bill = ranged(end => total('cents', { heating: billOf(heating3[end]), ...(cool && kwhCents ? { cooling: work(worth, { amount: cool[end], unitCents: kwhCents }) } : {}) }))
-  const co2 = fuel.co2Lb === undefined ? undefined : ranged(end => work(gasOf, { amount: unitsOf(heating3[end]), lbEach: row(fuel.co2Lb!, 'lb', `fuels: ${fuel.fuel}, CO2`, sourceOf(fuels, fuel)) }))
+  const gas = carbon.rows.find(r => r.fuel === fuel.fuel), co2 = gas && ranged(end => work(gasOf, { amount: unitsOf(heating3[end]), lbEach: row(gas.co2Lb, 'lb', `carbon-dioxide: ${gas.fuel}`, sourceOf(carbon, gas)) }))
 
   const years = (priceCents: Quantity<'cents'> | undefined, yearCents: Quantity<'cents'>): Quantity<'year'> | undefined => {
     if (!priceCents || yearCents.value <= 0) return undefined
@@ -123,7 +129,7 @@ export function yearlySavings(job: JobFile, plan: Plan, books: Books): Savings {
       heatingBtuLow: heating3.low, heatingBtuExpected: heating3.expected, heatingBtuHigh: heating3.high, fuelUnitsLow: unitsOf(heating3.low), fuelUnitsExpected: unitsOf(heating3.expected), fuelUnitsHigh: unitsOf(heating3.high),
       ...(cool ? { coolingKwhLow: cool.low, coolingKwhExpected: cool.expected, coolingKwhHigh: cool.high } : {}),
       billCentsLow: bill.low, billCentsExpected: bill.expected, billCentsHigh: bill.high, ...(co2 ? { co2LbLow: co2.low, co2LbExpected: co2.expected, co2LbHigh: co2.high } : {}),
-      capped: uncapped.expected.sum.value > most.value, ...named('paybackYearsLow', years(plan.totalCents, bill.high)), ...named('paybackYearsExpected', years(plan.totalCents, bill.expected)), ...named('paybackYearsHigh', years(plan.totalCents, bill.low)),
+      capped: uncapped.high.sum.value > most.value, ...named('paybackYearsLow', years(plan.totalCents, bill.high)), ...named('paybackYearsExpected', years(plan.totalCents, bill.expected)), ...named('paybackYearsHigh', years(plan.totalCents, bill.low)),
       parts: partIds.filter(id => uncapped.expected.parts[id].value > 0 || plan.prices[id]).map(id => {
         const { heatingBtu } = shown(id), billCents = billOf(heatingBtu), priceCents = plan.prices[id]
         return { id, heatingBtu, billCents, ...named('priceCents', priceCents), ...named('paybackYears', years(priceCents, billCents)) }

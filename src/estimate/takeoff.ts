@@ -1,5 +1,4 @@
 // How much of everything: areas first, then what depends on their depth.
-import { NoProduct } from '../books/open.ts'
 import type { Books } from '../books/books.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { JobFile } from '../job/job-file.ts'
@@ -16,7 +15,8 @@ import { areaKinds, hazardKinds, openingKinds, type Opening } from '../scope/ind
 import type { AreaKind, AreaMeasure } from '../scope/area-kind.ts'
 import { personHours } from '../calc/arithmetic.ts'
 import { CAUTION, found, part, takes, workOf, type AreaAround, type Found, type Gate, type House, type Kind, type Measure, type OpeningAround } from '../scope/kind.ts'
-import { exactly, given, OutOfRange, total, work, type Quantity } from '../units/quantity.ts'
+import { guarded } from './guarded.ts'
+import { exactly, given, total, work, type Quantity } from '../units/quantity.ts'
 
 export interface AreaTaken { readonly id: string; readonly at: string; readonly measure: AreaMeasure }
 export interface OpeningTaken { readonly found: Found<Opening>; readonly measure: Measure; readonly leak?: Leak }
@@ -28,16 +28,6 @@ export interface Taken {
   readonly house: readonly Measure[]
   readonly vents?: Vents
   readonly findings: readonly Finding[]
-}
-
-/** A figure that a formula refuses, or a role that no product fills, is a finding at the item it belongs to. */
-function guarded<M>(at: string, findings: Finding[], take: () => M): M | undefined {
-  try { return take() } catch (e) {
-    if (e instanceof OutOfRange) findings.push({ code: 'figure-out-of-range', severity: 'error', path: at, says: `${e.arg} comes to ${Number(e.value.toPrecision(6))} ${e.unit}`, why: `the formula ${e.formulaId} holds from ${e.min} to ${e.max}`, mend: 'check the measures of this item' })
-    else if (e instanceof NoProduct) findings.push({ code: 'no-product-for-role', severity: 'error', path: at, says: `this needs a product in the role ${e.role}`, why: `${e.book} has none`, mend: `add a product with role: ${e.role} to the price book` })
-    else throw e
-    return undefined
-  }
 }
 
 /** The largest way in, hatch, stair or door, its shorter side first: through it all work passes. */
@@ -116,7 +106,7 @@ export function takeoff(job: JobFile, books: Books): Taken {
   const handlers = (job.airHandlers ?? []).flatMap((item, i): Measure[] => { const at = `/airHandlers/${i}`, here = around.get(item.in); return here ? [guarded(at, findings, () => airHandlerTakeoff(found(item, at, item.id), books, here)) ?? []].flat() : [] })
   const cfm50 = job.tests?.cfm50 === undefined ? undefined : given(job.tests.cfm50, 'cfm', '/tests/cfm50')
   // All that may be closed, at the high end: a warning must not wait for what the gates leave.
-  const mostCut = cfm50 && airCut(Object.fromEntries(openings.flatMap(o => (o.leak && o.found.item.decline !== 'yes' ? [[o.found.id, o.leak] as const] : []))), cfm50, books)?.cfm50.high
+  const mostCut = cfm50 && guarded('/tests/cfm50', findings, () => airCut(Object.fromEntries(openings.flatMap(o => (o.leak && o.found.item.decline !== 'yes' ? [[o.found.id, o.leak] as const] : []))), cfm50, books))?.cfm50.high
   const house: Measure[] = [
     ...handlers,
     ...job.hazards.flatMap((h, i) => guarded(`/hazards/${i}`, findings, () => hazardKinds.find(k => k.kind === h.kind)!.takeoff(found(h, `/hazards/${i}`, `${h.kind}-${i + 1}`) as never, books, { house: houseFacts })) ?? []),

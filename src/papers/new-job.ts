@@ -3,6 +3,7 @@ import type { TSchema } from '../fields/index.ts'
 import { jobSchema, JOB_FORMAT } from '../job/job-file.ts'
 import { areaKinds, hazardKinds, openingKinds } from '../scope/index.ts'
 import { duct } from '../scope/ducts.ts'
+import { energy, ventilation } from '../scope/energy.ts'
 import { beside, BESIDE, capital, head, item, keys, mapping, meaning, node, section, typed, wrapped, type Node, type Value } from './commented.ts'
 
 /** The name under which a job file finds its schema: beside it. */
@@ -72,10 +73,16 @@ export function newJob(): string {
       'openings:', ...kindLines(openingKinds, SEEN, SHARED)]),
     section(capital(at('ducts').description!), [...keys(of('ducts'), ''), '# ducts:', ...DUCTS.map(d => `  # - ${typed(d, of('ducts'))}`)]),
     section(capital(at('airHandlers').description!), [...keys(of('airHandlers'), ''), '# airHandlers:', `  # - ${typed(HANDLER, of('airHandlers'))}`]),
+    asked(at('energy'), 'energy', energy.sample), asked(at('ventilation'), 'ventilation', ventilation.sample),
     section(`Papers: ${at('clearances').description!}`, [...keys(of('clearances'), ''), '# clearances:', `  # - ${typed(PAPER, of('clearances'))}`]),
     block('choices'), block('books'),
   ].join('\n').trimEnd() + '\n'
 }
+
+/** A block that a job may do without: what its keys mean, theirs below them, and an example. */
+const asked = (at: Node, key: string, sample: Value): string => section(capital(at.description!), [
+  ...Object.entries(at.properties!).flatMap(([name, sub]) => [...keys({ properties: { [name]: sub }, required: at.required ?? [] }, ''), ...keys(sub.items ?? sub, '').map(l => l.replace('#', '#  '))]),
+  `# ${key}: ${typed(sample, at)}`])
 
 /** An area has too much to say for one line. */
 function areaBlock(kind: string, title: string, schema: Node, sample: Readonly<Record<string, Value>>): string[] {

@@ -1,6 +1,6 @@
 // Degree days for a house: its own, a station's, or its state's.
 import { given, row, type Quantity } from '../units/quantity.ts'
-import { stateDegreeDays } from './degree-days.ts'
+import { coolingDays, heatingDays } from './degree-days.ts'
 import { stations } from './stations.ts'
 
 const STATION_SOURCE = 'estimate from NOAA mean temperatures 1981–2010'
@@ -30,7 +30,9 @@ export function degreeDaysOf({ degreeDays, station }: Asked, state: string): Deg
   if (degreeDays) return { hdd65: given(degreeDays.hdd65, '°F·day', '/energy/degreeDays/hdd65'), ...(degreeDays.cdd65 === undefined ? {} : { cdd65: given(degreeDays.cdd65, '°F·day', '/energy/degreeDays/cdd65') }), from: degreeDays.from }
   const at = station === undefined ? undefined : stationOf(station, state)
   if (at) return { hdd65: row(at.hdd65, '°F·day', `stations: ${at.id}`, STATION_SOURCE), cdd65: row(at.cdd65, '°F·day', `stations: ${at.id}`, STATION_SOURCE), from: `${at.name} ${at.state}, ${STATION_SOURCE}${at.fair ? ', fair only' : ''}` }
-  const mean = stateDegreeDays.rows.find(r => r.state === state)
-  const q = (n: number | undefined, key: 'hdd65' | 'cdd65') => (n === undefined ? {} : { [key]: row(n, '°F·day', `degree-days: ${state}`, stateDegreeDays.source) })
-  return { ...q(mean?.hdd65, 'hdd65'), ...q(mean?.cdd65, 'cdd65'), from: `mean of ${state} by population, NOAA Climate Prediction Center` }
+  const heat = heatingDays.rows.find(r => r.state === state), cool = coolingDays.rows.find(r => r.state === state)
+  return {
+    ...(heat ? { hdd65: row(heat.hdd65, '°F·day', `heating-days: ${state}`, heatingDays.source) } : {}), ...(cool ? { cdd65: row(cool.cdd65, '°F·day', `cooling-days: ${state}`, coolingDays.source) } : {}),
+    from: `mean of ${state} by population, NOAA Climate Prediction Center`,
+  }
 }

@@ -36,7 +36,7 @@ export function airCut(leaks: Readonly<Record<string, Leak>>, cfm50: Quantity<'c
   const before = sum(l => l.before), after = sum(l => l.after)
   const expectedIn2 = work(leakLess, { before, after })
   // Alike things of one entry err together, entries apart.
-  const spread = (of: (l: Leak) => { from: Quantity<'in2'>; to: Quantity<'in2'> }): Quantity<'in2'> => work(joinedSpread, Object.fromEntries(entries.map(([id, l]) => { const { from, to } = of(l); return [id, work(leakLess, { before: to, after: from })] })) as never)
+  const spread = (of: (l: Leak) => { from: Quantity<'in2'>; to: Quantity<'in2'> }): Quantity<'in2'> => entries.map(([, l]) => { const { from, to } = of(l); return work(leakLess, { before: to, after: from }) }).reduce((one, other) => work(joinedSpread, { one, other }))
   const parts: Range<'in2'> = { low: work(above0, { expected: expectedIn2, spread: spread(l => ({ from: l.least.value < l.after.value ? l.after : l.least, to: l.before })) }), expected: expectedIn2, high: work(upTo, { expected: expectedIn2, spread: spread(l => ({ from: l.before, to: l.most })) }) }
   const stopped = books.start('leak-stopped', 0.6, 'fraction', 'share of a ceiling’s leakage that sealing stops', '50 to 70 %; judgment'), share = ceilingShare(books)
   const caps = ranged(end => work(cutCap, { stopped, ceiling: share[end], cfm50 })), sums = ranged(end => asCfm50(parts[end], books))

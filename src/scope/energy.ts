@@ -44,3 +44,7 @@ export const ventilationSchema = f.fields({
 
 export type Energy = f.Static<typeof energySchema>
 export type Ventilation = f.Static<typeof ventilationSchema>
+
+/** Invented, for a new job file. */
+export const energy = { sample: { heating: { fuel: 'gas', efficiency: 0.8, price: 1.12 }, cooling: { seer: 13 }, station: 'USW00014933' } satisfies Energy }
+export const ventilation = { sample: { standard: '62.2-2016', wsf: 0.6, baths: [{ fanCfm: 45, window: 'yes' }], kitchen: { fanCfm: 160 } } satisfies Ventilation }

@@ -59,17 +59,18 @@ test('tests asked for: in before the crew, the look with the blower door, ducts 
   expect(order).toEqual([...order].sort((a, b) => a - b))
   expect(step('duct-test-in')).toBeLessThan(step('set-up'))
   expect(['blower-door-in', 'duct-test-in', 'look', 'duct-test', 'blower-door-out'].map(id => json.tasks.find(t => t.id === id)!.personHours)).toEqual([1.5, 1.5, 1.5, 1.5, 1.5])
-  expect(json.airLeakage).toEqual({ cfm50Before: 2450, ductCfm25Before: 210 })
+  expect(json.airLeakage).toMatchObject({ cfm50Before: 2450, ductCfm25Before: 210 })
   expect(ids({ ducts })).not.toContain('duct-test')
   // No fan where dust may hold asbestos.
   expect(ids({ ...asked, hazards: [{ kind: 'suspect-duct-wrap', of: 'branch', at: 'boot' }], notFound: house.notFound.filter(k => k !== 'suspect-duct-wrap') }).filter(id => /blower|duct-test/.test(id))).toEqual([])
 })
 
-test('fans against the measured leakage: 250 cfm at 1,950 CFM50 pull 2.12 Pa, over the 2 of a water heater alone; it warns and closes nothing', () => {
+// Plates: 80 ft of seam, at most 0.12 − 0.0236 in² a foot, 7.71 in² = 140 CFM50 less; 50 · (250 ÷ 1,810)^1.538 = 2.4 Pa.
+test('fans against the leakage once it is sealed, at the high end: 250 cfm at 1,950 CFM50 pull 2.4 Pa, over the 2 of a water heater alone; it warns and closes nothing', () => {
   const fans = [{ id: 'hood', kind: 'hood', at: 'kitchen', cfm: 200 }, { id: 'fan', kind: 'bath-fan', at: 'bath' }] as const
   const warned = (cfm50: number | undefined, appliances: readonly object[] = [heater]) => make({ ...house, exhausts: [...fans], appliances: [...appliances] as never, ...(cfm50 === undefined ? {} : { tests: { cfm50 } }) }).json
   expect(warned(1950).gates.map(g => [g.code, g.state])).toEqual([['depressurization', 'note']])
-  expect(warned(1950).gates[0]!.why).toContain('at least 2.1 Pa')
+  expect(warned(1950).gates[0]!.why).toContain('at least 2.4 Pa once it is sealed')
   expect([warned(2600).gates, warned(undefined).gates, warned(1950, [{ ...heater, vent: 'sealed' }]).gates]).toEqual([[], [], []])
   // With a furnace on the same flue the limit is 3.
   expect(warned(1950, [heater, { ...heater, id: 'furnace', kind: 'furnace' }]).gates).toEqual([])

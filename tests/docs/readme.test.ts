@@ -73,7 +73,7 @@ describe('the reference of the job file', () => {
   }
   visit(JSON.parse(read('schemas/job.schema.json')) as Node)
   const states = /^[A-Z]{2}$/
-  const named = new Set([...page.matchAll(/`([^`\n]+)`/g)].flatMap(m => m[1]!.split(/[^A-Za-z0-9/-]+/)))
+  const named = new Set([...page.matchAll(/`([^`\n]+)`/g)].flatMap(m => [...m[1]!.split(/[^A-Za-z0-9/-]+/), m[1]!]))
   test('names every key', () => { expect([...keys].filter(k => !named.has(k))).toEqual([]) })
   test('names every word', () => { expect([...words].filter(w => !states.test(w) && !named.has(w))).toEqual([]) })
   test('names no key that is not there', () => {

@@ -69,7 +69,7 @@ describe('color', () => {
   test('bold stands on state words, totals and headings alone', () => {
     const bold = [...shown(house(), 80, { color: true }).matchAll(/\x1b\[1m(.*?)\x1b\[22m/gs)].map(m => m[1])
     expect(new Set(bold)).toEqual(new Set(['22 Bittern Court, seal and blow', 'hold', 'stop', 'mend', 'opened', 'note', 'warning', 'gates', 'stopped', 'areas', 'rows beside', 'lighter fill', 'eaves', 'sealing', 'work', 'cover line', '22.36',
-      'materials', 'price', 'total (margin 40.0%, markup 66.7%)', '4,270.00', 'the price leaves out', 'findings', 'assumptions']))
+      'materials', 'price', 'total (margin 40.0%, markup 66.7%)', '4,270.00', 'air and energy', 'the price leaves out', 'findings', 'assumptions']))
   })
 })
 

@@ -1,7 +1,7 @@
 // What changes in air, energy and safety, in a few lines of ranges.
 import type { EstimateOut } from '../../estimate/output.ts'
 import { columns, type Sheet } from './sheet.ts'
-import { figure, NB, usd } from './words.ts'
+import { figure, NB } from './words.ts'
 
 /** Two digits are all that a range carries. */
 const two = (x: number): string => (x === 0 ? '0' : figure(Number(x.toPrecision(2)), Math.max(0, 1 - Math.floor(Math.log10(Math.abs(x))))))
@@ -31,12 +31,12 @@ export function airAndEnergy(e: EstimateOut, on: Sheet): void {
   if (v) add('fresh air', v.fanNeeded ? `${figure(Math.ceil(v.fanCfm))}${NB}cfm are missing by ASHRAE${NB}${v.standard} once it is sealed: a fan, offered; the owner decides in writing.` : `enough by ASHRAE${NB}${v.standard} once it is sealed: no fan asked for.`)
   const flames = e.tasks.some(t => t.id.startsWith('test-combustion'))
   if (flames) add('flames', 'Draft and CO are tested before and after; no figure here takes the place of a test.')
-  if (d && d.cases.length > 1) add('ducts', `of the heat sent out ${d.cases.map(c => `${figure(c.averageShare * 100)}% arrive ${CASES[c.id]}`).join(', ')}.`)
+  if (d && d.cases.length > 1) add('ducts', `of the heat sent out, what arrives: ${d.cases.map(c => `${CASES[c.id]} ${figure(c.averageShare * 100)}%`).join(', ')}.`)
   if (s?.billCentsLow !== undefined) {
     const payback = s.paybackYearsLow === undefined ? 'longer than 50 years' : s.paybackYearsHigh === undefined ? `${two(s.paybackYearsLow)} years to longer than 50` : `${from(s.paybackYearsLow, s.paybackYearsHigh)} years`
     add('saving', `${from(s.billCentsLow, s.billCentsHigh!, dollars)} a year, expect ${dollars(s.billCentsExpected!)}${s.capped ? ', capped' : ''}; pays back in ${payback}. Savings vary: a range, not a promise.`)
     add('', `${from(s.fuelUnitsLow!, s.fuelUnitsHigh!)}${NB}${s.fuelUnit} of ${s.fuel}${s.coolingKwhLow === undefined ? '' : `, ${from(s.coolingKwhLow, s.coolingKwhHigh!)}${NB}kWh of cooling`}; degree days: ${s.degreeDaysFrom}.`)
-    for (const p of s.parts ?? []) add('', `${PARTS[p.id]}: ${dollars(p.billCents)} a year of heating${p.priceCents === undefined ? '' : ` for ${usd(p.priceCents).replace(/\.\d\d$/, '')} of the price`}`)
+    for (const p of s.parts ?? []) add('', `${PARTS[p.id]}: ${dollars(p.billCents)} a year of heating${p.priceCents === undefined ? '' : ` for $${figure(p.priceCents / 100)} of the price`}`)
   }
   if (s && s.missing.length > 0) add(s.billCentsLow === undefined ? 'saving' : '', `not ${s.billCentsLow === undefined ? 'computed' : 'whole'}; missing: ${s.missing.join('; ')}.`)
   if (lines.length === 0) return

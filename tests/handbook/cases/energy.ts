@@ -1,0 +1,45 @@
+import { byHand, digit, group } from '../case.ts'
+
+const DOE = { source: 'DOE insulation page, R-19 to R-30, 7,000 degree days, gas $0.87 a therm, AFUE 0.88, $0.18 a square foot: 5.62 years (as quoted by energyconservationhowto.blogspot.com, 2013/01)', obtained: 'published, seen in a copy' } as const
+const S152 = { source: 'ASHRAE Standard 152 form worked out apart from the program: 1,800 ft², 60,000 Btu/h, 1,000 cfm, 70 °F rooms, 30 °F attic', obtained: 'computed independently', ...digit(0.0001) } as const
+
+export default [
+  ...group({ formula: 'ua-saved', ...byHand }, [{ id: '1,000 ft², R-11 to R-49', inputs: { areaFt2: 1000, uBefore: 1 / 11, uAfter: 1 / 49 }, expected: 1000 / 11 - 1000 / 49, note: '90.909 − 20.408 = 70.501' }]),
+  ...group({ formula: 'heat-through', ...DOE, ...digit(0.1) }, [{ id: 'a square foot, R-19 to R-30', inputs: { ua: 1 / 19 - 1 / 30, degreeDays: 7000 }, expected: 3242.1 }]),
+  ...group({ formula: 'heat-through', source: 'plain UA times degree days, worked out apart from the program: 133.25 therms at 0.80', obtained: 'computed independently', tolerance: 2000, toleranceWhy: 'half of the last printed digit of the therms' }, [{ id: '1,000 ft², R-11 to R-49, 6,300 degree days', inputs: { ua: 70.5009276, degreeDays: 6300 }, expected: 10660000 }]),
+  ...group({ formula: 'heat-of-air', source: 'worked out apart from the program: 140.5 and 105.4 cfm, 5,500 degree days: 20.04 and 15.03 million Btu', obtained: 'computed independently', tolerance: 6000, toleranceWhy: 'half of the last printed digit' }, [{ id: 'before', inputs: { cfm: 140.54, degreeDays: 5500 }, expected: 20040000 }, { id: 'after', inputs: { cfm: 105.4, degreeDays: 5500 }, expected: 15030000 }]),
+  ...group({ formula: 'realized', ...byHand }, [{ id: '80 %', inputs: { btu: 1000000, share: 0.8 }, expected: 800000, note: '1,000,000 · 0.8 = 800,000' }]),
+  ...group({ formula: 'burned', ...DOE, tolerance: 0.1, toleranceWhy: 'inputs as printed' }, [{ id: 'at AFUE 0.88, no ducts', inputs: { btu: 3242.1, efficiency: 0.88, delivery: 1 }, expected: 3684.2 }]),
+  ...group({ formula: 'burned', ...byHand }, [{ id: 'through ducts that deliver 70 %', inputs: { btu: 1400, efficiency: 0.8, delivery: 0.7 }, expected: 2500, note: '1400 ÷ (0.8 · 0.7) = 2500' }]),
+  ...group({ formula: 'ducts-save', source: 'LBNL, 24 houses sealed and insulated: delivery 64 to 76 %, measured 18 % less; 1 − 64 ÷ 76 = 15.8 %', obtained: 'published, seen in a copy', tolerance: 25, toleranceWhy: 'measured 18 %, by delivery alone 15.8 %: the case holds the printed delivery' }, [{ id: 'LBNL', inputs: { burnedBtu: 10000, before: 0.64, after: 0.76 }, expected: 1579 }]),
+  ...group({ formula: 'left-to-burn', ...byHand }, [{ id: '100 less 30', inputs: { yearBtu: 100, savedBtu: 30 }, expected: 70, note: '100 − 30 = 70' }, { id: 'never below 0', inputs: { yearBtu: 10, savedBtu: 30 }, expected: 0, note: 'not below 0' }]),
+  ...group({ formula: 'year-by-bill', ...byHand }, [{ id: '$1,200 at $1.50 a therm', inputs: { billCents: 120000, unitCents: 150, unitBtu: 100000 }, expected: 80000000, note: '800 therms · 100,000 = 80,000,000' }]),
+  ...group({ formula: 'year-by-floor', ...byHand }, [{ id: '1,500 ft², index 8, 6,000 degree days, 0.8', inputs: { floorFt2: 1500, index: 8, degreeDays: 6000, efficiency: 0.8 }, expected: 90000000, note: '1500 · 8 · 6000 ÷ 0.8 = 90,000,000' }]),
+  ...group({ formula: 'most-saved', ...byHand }, [{ id: 'a quarter', inputs: { yearBtu: 1000, share: 0.25 }, expected: 250, note: '1000 · 0.25 = 250' }]),
+  ...group({ formula: 'saving-capped', ...byHand }, [{ id: 'the cap', inputs: { saved: 300, cap: 250 }, expected: 250, note: '250 at most' }, { id: 'the saving', inputs: { saved: 200, cap: 250 }, expected: 200, note: '200 at most 250' }]),
+  ...group({ formula: 'in-proportion', ...byHand }, [{ id: 'a third of 300, capped at 240', inputs: { part: 100, capped: 240, uncapped: 300 }, expected: 80, note: '100 · 240 ÷ 300 = 80' }]),
+  ...group({ formula: 'fuel-units', source: 'EIA, frequently asked question 987: a therm is 100,000 Btu', obtained: 'published, seen', ...digit(0.01) }, [{ id: '13.325 million Btu', inputs: { btu: 13325000, unitBtu: 100000 }, expected: 133.25 }]),
+  ...group({ formula: 'worth', ...byHand }, [{ id: '133 therms at $1.50', inputs: { amount: 133, unitCents: 150 }, expected: 19950, note: '133 · 150 = 19,950' }]),
+  ...group({ formula: 'co2', source: 'EIA emission coefficients: 117.0 lb for a million Btu of natural gas', obtained: 'published, seen', ...digit(0.1) }, [{ id: 'ten therms', inputs: { amount: 10, lbEach: 11.7 }, expected: 117 }]),
+  ...group({ formula: 'cooled', ...byHand }, [{ id: '1.3 million Btu at SEER 13', inputs: { btu: 1300000, seer: 13 }, expected: 100, note: '1,300,000 ÷ 13,000 = 100' }]),
+  ...group({ formula: 'heat-by-floor', ...byHand }, [{ id: '1,500 ft², index 8, 1,720 degree days', inputs: { floorFt2: 1500, index: 8, degreeDays: 1720 }, expected: 20640000, note: '1500 · 8 · 1720 = 20,640,000' }]),
+  ...group({ formula: 'kwh-by-bill', ...byHand }, [{ id: '$240 at 16 cents', inputs: { billCents: 24000, unitCents: 16 }, expected: 1500, note: '24,000 ÷ 16 = 1,500' }]),
+  ...group({ formula: 'kwh-capped', ...byHand }, [{ id: 'a quarter of 2,064', inputs: { saved: 1900, yearKwh: 2064, share: 0.25 }, expected: 516, note: '2064 · 0.25 = 516' }, { id: 'the saving', inputs: { saved: 300, yearKwh: 2064, share: 0.25 }, expected: 300, note: '300 at most 516' }]),
+  ...group({ formula: 'payback', ...DOE, ...digit(0.01) }, [{ id: '18 cents and 3.2053 cents a year', inputs: { priceCents: 18, yearCents: 3.2053 }, expected: 5.62 }]),
+  ...group({ formula: 'payback', source: 'a syndicated column, $0.80 a square foot, R-11 to R-38, electric heat at $0.09, 7,500 degree days: 2.61 years', obtained: 'computed independently', ...digit(0.01) }, [{ id: '80 cents', inputs: { priceCents: 80, yearCents: 24 * 7500 * (1 / 11 - 1 / 38) * 9 / 3413 }, expected: 2.61 }]),
+  ...group({ formula: 'share-of', ...byHand }, [{ id: 'a quarter of $6,000', inputs: { priceCents: 600000, part: 50, all: 200 }, expected: 150000, note: '600,000 · 50 ÷ 200 = 150,000' }]),
+  ...group({ formula: 'duct-leak-at', source: 'duct leakage turned to another pressure, exponent 0.6, worked out apart from the program: factor 0.660 at 12.5 Pa, 1.516 at 50', obtained: 'computed independently', ...digit(0.1) }, [{ id: '100 cfm at 12.5 Pa', inputs: { cfm25: 100, pa: 12.5 }, expected: 66 }, { id: '100 cfm at 50 Pa', inputs: { cfm25: 100, pa: 50 }, expected: 151.6 }]),
+  ...group({ formula: 'duct-leak-left', source: 'NREL, Raleigh NC, 40 units: leakage to outside less by 59 % by hand sealing (osti.gov 1126825)', obtained: 'published, seen', ...digit(1) }, [{ id: '100 cfm', inputs: { cfm: 100, stopped: 0.59 }, expected: 41 }]),
+  ...group({ formula: 'temp-rise', ...S152, ...digit(0.01) }, [{ id: '60,000 Btu/h, 1,000 cfm', inputs: { outputBtuh: 60000, cfm: 1000 }, expected: 55.56 }]),
+  ...group({ formula: 'duct-kept', ...S152 }, [{ id: 'supply, 364.5 ft² at R 4.2', inputs: { ua: 364.5 / 4.2, cfm: 1000 }, expected: 0.9228 }, { id: 'return, 67.5 ft² at R 4.2', inputs: { ua: 67.5 / 4.2, cfm: 1000 }, expected: 0.9852 }]),
+  ...group({ formula: 'delivery', ...S152 }, [
+    { id: 'as found', inputs: { supplyLeak: 100, returnLeak: 120, cfm: 1000, supplyKept: 0.9228, returnKept: 0.9852, insideF: 70, atticF: 30, riseF: 55.5556 }, expected: 0.7009, tolerance: 0.00015, toleranceWhy: 'inputs as printed' },
+    { id: 'wrapped alone', inputs: { supplyLeak: 100, returnLeak: 120, cfm: 1000, supplyKept: 0.9587, returnKept: 0.9922, insideF: 70, atticF: 30, riseF: 55.5556 }, expected: 0.7573, tolerance: 0.00015, toleranceWhy: 'inputs as printed' },
+    { id: 'both', inputs: { supplyLeak: 30, returnLeak: 30, cfm: 1000, supplyKept: 0.9587, returnKept: 0.9922, insideF: 70, atticF: 30, riseF: 55.5556 }, expected: 0.8759, tolerance: 0.00015, toleranceWhy: 'inputs as printed' },
+  ]),
+  ...group({ formula: 'dew-point', source: 'psychrometric chart at sea level: 70 °F and 40 % meet saturation at 44.6 °F, 68 °F and 50 % at 48.7', obtained: 'from memory', ...digit(0.1) }, [{ id: '70 °F, 40 %', inputs: { airF: 70, humidity: 0.4 }, expected: 44.6 }, { id: '68 °F, 50 %', inputs: { airF: 68, humidity: 0.5 }, expected: 48.7 }]),
+  ...group({ formula: 'fan-by-floor', ...byHand }, [{ id: '1,800 ft²', inputs: { floorFt2: 1800, perFt2: 0.55 }, expected: 990, note: '1800 · 0.55 = 990' }]),
+  ...group({ formula: 'output-by-floor', ...byHand }, [{ id: '1,800 ft²', inputs: { floorFt2: 1800, perFt2: 33 }, expected: 59400, note: '1800 · 33 = 59,400' }]),
+  ...group({ formula: 'duct-leak-default', ...byHand }, [{ id: '11 % of 1,000', inputs: { cfm: 1000, share: 0.11 }, expected: 110, note: '1000 · 0.11 = 110' }]),
+  ...group({ formula: 'duct-ua', ...byHand }, [{ id: '50 ft² at 0.2', inputs: { skinFt2: 50, u: 0.2 }, expected: 10, note: '50 · 0.2 = 10' }]),
+]
