@@ -11,6 +11,7 @@ export interface Product {
   readonly pack: Quantity
   readonly wastePct: Quantity<'pct'>
   readonly unitPriceCents: Quantity<'cents'>
+  readonly supplier?: string
   readonly charge: 'whole' | 'used'
   readonly ratedFor?: 'ic' | 'non-ic'
   readonly noncombustible: boolean

@@ -33,7 +33,7 @@ function productOf(p: ProductRow | BlownRow, book: string): Product {
   return {
     item: p.item, name: p.name, role: blown ? 'blown' : p.role, unit: blown ? 'bag' : p.unit, buyUnit: p.buyUnit, charge: blown ? 'whole' : p.charge,
     pack: blown ? q(1, 'bag') : q(p.pack, quantityUnit(p.unit)), wastePct: q(p.wastePct ?? 0, 'pct'), unitPriceCents: q(cents(p.price), 'cents'),
-    noncombustible: !blown && p.noncombustible === 'yes',
+    ...(p.supplier === undefined ? {} : { supplier: p.supplier }), noncombustible: !blown && p.noncombustible === 'yes',
     ...(!blown && p.ratedFor ? { ratedFor: p.ratedFor } : {}), ...(!blown && p.heightIn !== undefined ? { heightIn: q(p.heightIn, 'in') } : {}),
     ...(!blown && p.sizeIn ? { sizeIn: [q(p.sizeIn[0], 'in'), q(p.sizeIn[1], 'in')] as const } : {}), ...(!blown && p.rValue !== undefined ? { rValue: q(p.rValue, 'R') } : {}), ...(!blown && p.thicknessIn !== undefined ? { thicknessIn: q(p.thicknessIn, 'in') } : {}),
   }

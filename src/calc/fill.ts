@@ -33,6 +33,10 @@ export const blownFromSettled = formula({ id: 'blown-from-settled', says: 'settl
 export const settledPerInch = formula({ id: 'r-per-settled-inch', says: 'R of the row ÷ settled depth', source: '16 CFR 460.12 row; used for heat paths only, never for bags or depth',
   args: { chartR: ['R', 1, 100], settledDepthIn: ['in', 0.1, 60] }, gives: 'R/in', fn: x => x.chartR / x.settledDepthIn })
 
+/** A crew counts whole bags; each product's areas share the bags that are over by how much of one they need. */
+export const wholeBags = formula({ id: 'whole-bags', says: 'exact bags, down, + 1 where the share of a bag is among the largest', source: 'largest remainders: the areas of a product come to its exact bags, up',
+  args: { bags: ['bag', 0, 1e6], more: ['each', 0, 1] }, gives: 'bag', fn: x => Math.floor(x.bags + 1e-9) + x.more })
+
 export const markers = formula({ id: 'markers', says: 'area ÷ 300, up, at least 1', source: 'IECC R303.1.1.1: one marker in each 300 ft² of attic',
   args: { areaFt2: ['ft2', 0, 1e6] }, gives: 'each', fn: x => Math.max(1, Math.ceil(x.areaFt2 / 300 - 1e-9)) })
 

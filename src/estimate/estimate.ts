@@ -6,6 +6,7 @@ import { walk, isQuantity, total, work, exactly, type Quantity } from '../units/
 import { difference } from '../calc/price.ts'
 import type { Phase } from '../scope/kind.ts'
 import { fanOffer, houseAir, type HouseAir } from './air.ts'
+import { alternatesOf } from './alternates.ts'
 import { outOfBand } from './bands.ts'
 import type { MaterialLine } from './bill.ts'
 import { coldNotes } from './cold-notes.ts'
@@ -14,12 +15,14 @@ import type { NamedGate } from './gates.ts'
 import { excluded, onlyTheVisit } from './leaves-out.ts'
 import type { Step } from './order.ts'
 import { ESTIMATE_FORMAT, type EstimateOut } from './output.ts'
-import { areaOut, ductOut, eavesOut, OFFICE, sealingOut, stoppedOut, titled } from './parts.ts'
+import { areaOut, carried, ductOut, eavesOut, OFFICE, sealingOut, stoppedOut, titled } from './parts.ts'
 import { partPrices } from './part-prices.ts'
 import { plan, priced, productOf } from './plan.ts'
 import { driveMissing, soldAlone } from './price.ts'
 import { yearlySavings, type Savings } from './savings.ts'
 import type { Standing } from './standing.ts'
+import { readingsOf } from './tests.ts'
+import { wholeBagsOf } from './whole-bags.ts'
 import type { Taken } from './takeoff.ts'
 
 /** The output with every figure still linked to what made it. */
@@ -46,6 +49,7 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
   const excludes = verdict === 'stop' ? onlyTheVisit(gates.gates) : [...excluded(gates.gates, stands, measures.flatMap(m => m.unknowns ?? []), planned.declined, data.areas.length), ...noTests]
 
   const areas = taken.areas.map(a => areaOut(a, taken, stands))
+  const whole = wholeBagsOf(areas.flatMap(({ out: a }) => { const { id, product, bags } = a as { id?: string; product?: string; bags?: Quantity<'bag'> }; return id !== undefined && product !== undefined && bags ? [{ id, product, bags }] : [] }))
   // Air, energy and health
   const refused: Finding[] = []
   const air: Partial<HouseAir> = guarded('/tests', refused, () => houseAir(data, taken, steps, ductTarget, books)) ?? {}
@@ -63,7 +67,7 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
     verdict,
     gates: gates.gates,
     stopped: stoppedOut(stands),
-    areas: areas.map(a => a.out) as never,
+    areas: areas.map(({ out: a }) => { const n = whole.get(String((a as { id?: string }).id)); return n ? { ...a, wholeBags: n } : a }) as never,
     ...(data.eaves === undefined ? {} : { eaves: eavesOut(taken, stands) as never }),
     ...(taken.vents && Object.keys(taken.vents.figures).length > 0 ? { atticVents: taken.vents.figures as never } : {}),
     offers: [...taken.vents?.offers ?? [], ...(air.fanCfm && verdict !== 'stop' ? [fanOffer(air.fanCfm, books)] : [])].map(o => ({ id: o.id, what: o.what, priceCents: soldAlone(o.tasks, productOf(books), books) })),
@@ -72,11 +76,12 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
     ...({ ...(air.figures ? { airLeakage: air.figures } : {}), ...(air.ventilation ? { ventilation: air.ventilation } : {}), ...(year.ductDelivery ? { ductDelivery: year.ductDelivery } : {}), ...(year.savings ? { savings: year.savings } : {}), ...(year.moisture ? { moisture: year.moisture } : {}) } as object),
     tasks: steps.map(s => ({
       step: s.step, id: s.id, title: titled(s), phase: s.phase, areas: s.areas, after: s.after.map(e => e.task), because: s.after, role: s.role, personHours: s.personHours,
-      cautions: s.cautions, proof: s.proof, clears: gates.gates.filter(g => g.open && g.clearedByTask === s.id).map(g => g.id),
+      cautions: s.cautions, keepOff: s.keepOff ?? [], materials: carried(s, productOf(books)), proof: s.proof, clears: gates.gates.filter(g => g.open && g.clearedByTask === s.id).map(g => g.id),
     })),
+    tests: readingsOf(data, steps, { ductTarget, noFan: planned.noFan }, books) as never,
     office: steps.length === 0 ? [] : OFFICE,
     materials: materials.map(m => ({
-      item: m.product.item, name: m.product.name, needed: m.needed, unit: m.product.unit, wastePct: m.product.wastePct, buy: m.buy, buyUnit: m.product.buyUnit, charge: m.product.charge, charged: m.charged,
+      item: m.product.item, name: m.product.name, needed: m.needed, unit: m.product.unit, wastePct: m.product.wastePct, pack: m.product.pack, ...(m.product.supplier === undefined ? {} : { supplier: m.product.supplier }), alternates: alternatesOf(m, books), buy: m.buy, buyUnit: m.product.buyUnit, charge: m.product.charge, charged: m.charged,
       unitPriceCents: m.product.unitPriceCents, totalCents: m.totalCents, usedFor: m.usedFor,
     })),
     labor: { personHours: total('h', Object.fromEntries(Object.entries(byPhase))), wageCents: books.company.wageCents, byPhase, crewSize: books.company.crew, days: verdict === 'stop' ? exactly(0, 'day', 'nothing may be done') : days.half },

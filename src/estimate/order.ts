@@ -1,6 +1,6 @@
 // The order of work. The law: in each place, every task of an earlier phase comes before every task of a later one.
 import { taskHours } from '../calc/arithmetic.ts'
-import { phases, sizes, type Phase, type Task, type Work } from '../scope/kind.ts'
+import { phases, sizes, type KeepOff, type Phase, type Task, type Work } from '../scope/kind.ts'
 import { total, work, type Quantity } from '../units/quantity.ts'
 
 /** One line of the work order: tasks with one id are one. */
@@ -53,6 +53,9 @@ export const edgeRows: readonly EdgeRow[] = [
   { earlier: 'shut', later: 'clean-up', why: 'the way out is shut before the last cleaning', source: PRACTICE },
 ]
 
+/** Of what is said more than once, the farther distance. */
+const strictest = (all: readonly KeepOff[]): readonly KeepOff[] => [...new Set(all.map(k => k.what))].map(what => all.filter(k => k.what === what).sort((a, b) => b.distanceIn.value - a.distanceIn.value)[0]!)
+
 /** Joins tasks with one id, and rounds their hours to the hundredth before anything prices or sums them. */
 export function merged(tasks: readonly Task[]): Planned[] {
   const by = new Map<string, Task[]>()
@@ -66,7 +69,7 @@ export function merged(tasks: readonly Task[]): Planned[] {
     return {
       ...rest, parts, closes: parts.flatMap(p => p.closes ?? []), personHours: work(taskHours, { hours }),
       touches: parts.some(p => p.touches === 'house') ? 'house' : [...new Set(parts.flatMap(p => p.touches as readonly string[]))],
-      needs: parts.flatMap(p => p.needs), cautions: [...new Set(parts.flatMap(p => p.cautions))],
+      needs: parts.flatMap(p => p.needs), cautions: [...new Set(parts.flatMap(p => p.cautions))], keepOff: strictest(parts.flatMap(p => p.keepOff ?? [])),
       ...(parts.some(p => p.buries) ? { buries: [...new Set(parts.flatMap(p => p.buries ?? []))] } : {}), ...(count > 0 ? { count } : {}),
       ...(subs.length > 0 ? { subcontractCents: subs.length === 1 ? subs[0]! : total('cents', subs) as Quantity<'cents'> } : {}),
     }

@@ -23,6 +23,8 @@ export interface AreaOut {
   /** The taper at the eaves: fill at the inside face of the wall, and what the strip averages. */
   edgeStrip?: { widthFt: number; areaFt2: number; wallDepthIn: number; averageR: number }
   markers?: number
+  /** Bags for this area as the crew counts them; all areas of a product come to its exact bags, up. */
+  wholeBags?: number
   /** The chart rows beside the one blown, with what their bags cost. */
   neighborRows?: { chartR: number; bags: number; bagsCents: number }[]
   /** The lightest product that meets the R within the ceiling's limit, and what the job costs with it; how much more, where the fill at hand is in the price at all. */
@@ -45,10 +47,21 @@ export interface DuctOut {
 export interface UnitPriceOut { id: string; what: string; unit: string; priceCents: number }
 export interface TaskOut {
   step: number; id: string; title: string; phase: Phase; areas: string[]; after: string[]; because: { task: string; why: string }[]
-  role: Role; personHours: number; cautions: string[]; proof: string; clears: string[]
+  role: Role; personHours: number; cautions: string[]
+  /** What has to stand so far off, by this step and ever after. */
+  keepOff: { what: string; distanceIn: number }[]
+  /** What the step takes, without waste. */
+  materials: { item: string; quantity: number; unit: string }[]
+  proof: string; clears: string[]
 }
+/** A reading that a test step takes, with its limit and what is done from which reading on, where there are such. */
+export interface TestOut { id: string; task: string; of: string; where: string; reads: string; unit: string; before?: number; atMost?: number; acts: { from: number; act: string }[] }
 export interface MaterialOut {
   item: string; name: string; needed: number; unit: string; wastePct: number; buy: number; buyUnit: string
+  /** How much of `unit` one purchase unit holds. */
+  pack: number; supplier?: string
+  /** Others of the price book that fill the same role no worse, and how many of them. */
+  alternates: { item: string; name: string; buy: number; buyUnit: string }[]
   charge: 'whole' | 'used'; charged: number; unitPriceCents: number; totalCents: number; usedFor: string[]
 }
 export interface PriceOut {
@@ -117,6 +130,7 @@ export interface EstimateOut {
   /** Rooms in winter against the attic's deck: assumptions, not readings. */
   moisture?: { dewPointF: number; deckF: number }
   tasks: TaskOut[]
+  tests: TestOut[]
   /** Steps of the office, which are no work of the crew: always the same. */
   office: { id: string; what: string }[]
   materials: MaterialOut[]

@@ -2,6 +2,7 @@
 import type { Finding } from '../findings/finding.ts'
 import type { Task } from '../scope/kind.ts'
 import { exactly, total, type Quantity } from '../units/quantity.ts'
+import type { Product } from '../books/books.ts'
 import { averages } from './average.ts'
 import { merged, type Step } from './order.ts'
 import type { EstimateOut } from './output.ts'
@@ -89,4 +90,13 @@ export function ductOut({ found, measure }: Taken['ducts'][number], steps: reado
     ...figures, method: found.item.decline === 'yes' ? 'left alone by the owner' : method, ...(sealed ? { masticGal } : {}), ...(wrapped ? measure.wrapFigures : {}),
     materials: of.length > 0 ? materials : [], personHours: total('h', hours), tasks: of.map(s => s.id),
   }
+}
+
+/** What a step takes, without waste, one line an item. */
+export function carried(s: Pick<Step, 'needs'>, productOf: (item: string) => Product): { item: string; quantity: Quantity; unit: string }[] {
+  const items = [...new Set(s.needs.map(n => n.item))]
+  return items.map(item => {
+    const all = s.needs.filter(n => n.item === item).map(n => n.quantity)
+    return { item, quantity: all.length === 1 ? all[0]! : total(all[0]!.unit, all), unit: productOf(item).unit }
+  })
 }

@@ -16,3 +16,12 @@ export const fanFlows = table<{ kind: string; cfm: number }>({
   name: 'fan-flows', title: 'Air that fans draw where nobody measured it', source: 'national oilheat training text (NORA), ranges; the value inside is judgment', obtained: 'judgment', units: { cfm: 'cfm' },
   rows: [{ kind: 'dryer', cfm: 200 }, { kind: 'hood', cfm: 400 }, { kind: 'bath-fan', cfm: 50 }, { kind: 'central-vacuum', cfm: 100, source: 'judgment: a central vacuum that blows outdoors', obtained: 'judgment' }],
 })
+
+/** Carbon monoxide in undiluted flue gas, air free, by what burns. The oven's is as measured: a meter shows one or the other. */
+export const flueGas = table<{ kind: string; ppm: number; basis: 'air free' | 'as measured' }>({
+  name: 'flue-gas', title: 'Carbon monoxide that the flue gas of an appliance may hold', source: 'home performance standard of 2015 and 2017 (ANSI/BPI-1200)', obtained: 'from memory, medium', units: { ppm: 'ppm' },
+  rows: [
+    { kind: 'water-heater', ppm: 200, basis: 'air free' }, { kind: 'furnace', ppm: 400, basis: 'air free' }, { kind: 'boiler', ppm: 400, basis: 'air free' },
+    { kind: 'room-heater', ppm: 200, basis: 'air free' }, { kind: 'dryer', ppm: 400, basis: 'air free' }, { kind: 'oven', ppm: 225, basis: 'as measured' },
+  ],
+})

@@ -4,11 +4,12 @@ import { lessCut } from '../calc/air.ts'
 import { depressurization } from '../calc/draft.ts'
 import { lineCents } from '../calc/price.ts'
 import type { Books } from '../books/books.ts'
-import { draftLimits, fanFlows } from '../reference/draft.ts'
+import { fanFlows } from '../reference/draft.ts'
 import { sourceOf } from '../reference/table.ts'
 import { exactly, given, row, total, work, type Quantity } from '../units/quantity.ts'
 import { leakExponent } from './air-cut.ts'
 import { drafts, type Appliance } from './appliances.ts'
+import { draftLimit } from './draft-limit.ts'
 import { itself, TIGHTENING, type Found, type Gate, type Measure, type Task } from './kind.ts'
 
 export const exhaustSchema = f.fields({
@@ -51,11 +52,7 @@ export function draftWarning(exhausts: readonly Found<Exhaust>[], appliances: re
   const exhaustCfm = total('cfm', Object.fromEntries(together.map(e => [e.id, flow(e)])))
   const cfm50 = house.cut ? work(lessCut, { before: house.cfm50, cut: house.cut }) : house.cfm50
   const pulled = work(depressurization, { exhaustCfm, cfm50, exponent: leakExponent(books) })
-  const limitOf = (a: Appliance): string => (a.vent === 'unknown' || a.vent === 'unvented' ? 'orphan' : a.kind === 'water-heater' && a.vent === 'natural-draft' ? drafting.some(b => b !== a && b.at === a.at) ? 'common' : 'orphan' : a.vent === 'natural-draft' ? 'natural-draft' : drafting.some(b => b !== a && b.at === a.at && b.vent === 'natural-draft') ? 'common' : 'fan-assisted')
-  const limits = drafting.map(a => draftLimits.rows.find(r => r.vent === limitOf(a))!).sort((a, b) => a.limitPa - b.limitPa), strictest = limits[0]!
-  const asked = [`worst-case depressurization of a ${strictest.title}`, `${sourceOf(draftLimits, strictest)} (from memory, high)`] as const
-  const limitPa = strictest.vent === 'orphan' ? books.start('draft-limit-orphan', strictest.limitPa, 'Pa', ...asked) : strictest.vent === 'common' ? books.start('draft-limit-common', strictest.limitPa, 'Pa', ...asked)
-    : strictest.vent === 'natural-draft' ? books.start('draft-limit-natural-draft', strictest.limitPa, 'Pa', ...asked) : books.start('draft-limit-fan-assisted', strictest.limitPa, 'Pa', ...asked)
+  const limitPa = drafting.map(a => draftLimit(a, drafting, books)).sort((a, b) => a.value - b.value)[0]!
   if (pulled.value <= limitPa.value) return undefined
   return { figures: {}, tasks: [], assumes: [limitPa, pulled], gates: [{ code: 'depressurization', state: 'note', where: 'house', in: 'house', path: '/exhausts', why: `fans that can run together (${Math.round(exhaustCfm.value)} cfm) pull the house down by at least ${pulled.value.toFixed(1)} Pa ${house.cut ? 'once it is sealed' : 'as it leaks now'}, zone open to the house; the limit is ${limitPa.value} Pa`, stops: { phases: [], places: [] },
     clearedBy: 'the worst-case tests in the plan decide; a sealed appliance or make-up air cures it', clearable: [] }] }

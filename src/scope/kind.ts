@@ -38,6 +38,9 @@ export const fillOf = (...areas: string[]): Serves => ({ is: 'fill', of: areas }
 
 export interface Need { readonly item: string; readonly quantity: Quantity }
 
+/** What stands how far off something hot, or off a flame's air, and is printed large on the work order. */
+export interface KeepOff { readonly what: string; readonly distanceIn: Quantity<'in'> }
+
 export interface Task {
   readonly id: string
   readonly title: string
@@ -61,6 +64,7 @@ export interface Task {
   /** Others' work: a price, no crew hours. */
   readonly subcontractCents?: Quantity<'cents'>
   readonly cautions: readonly string[]
+  readonly keepOff?: readonly KeepOff[]
   readonly proof: string
   /** How high it is built: tasks that merge are titled by the tallest. */
   readonly heightIn?: Quantity<'in'>
@@ -265,18 +269,18 @@ export const leftOpen = (gate: Pick<Gate, 'code' | 'state' | 'why' | 'clearedBy'
   gates: [{ ...gate, where: item.at, in: item.in, stops: { phases: COVERING, places: [item.in] }, clearable: [] }],
 })
 
-export interface Dam { readonly runIn: Quantity<'in'>; readonly heightIn: Quantity<'in'>; readonly metal: Product }
+export interface Dam { readonly runIn: Quantity<'in'>; readonly heightIn: Quantity<'in'>; readonly metal: Product; readonly keepOff: KeepOff }
 /** A metal dam round something hot: closed below, open on top. */
-export const damTask = ({ runIn, heightIn, metal }: Dam, id: string, title: string, inArea: string, access: Quantity<'factor'>, books: Books): Task => ({
+export const damTask = ({ runIn, heightIn, metal, keepOff }: Dam, id: string, title: string, inArea: string, access: Quantity<'factor'>, books: Books): Task => ({
   id, title: `${title}, ${cutTo(heightIn)} in high, closed below, open on top`, phase: 'contain', work: 'dam', hot: true, size: 'medium', touches: [inArea], serves: fillOf(inArea), role: 'crew',
   personHours: work(personHours, { amount: work(inFeet, { lengthIn: runIn }), rate: books.rate('dam', 0.06, 'ft'), access }), needs: [{ item: metal.item, quantity: work(stripMetal, { runIn, widthIn: heightIn }) }],
-  cautions: [CAUTION.air, CAUTION.edges], proof: 'photo with ruler',
+  cautions: [CAUTION.air, CAUTION.edges], keepOff: [keepOff], proof: 'photo with ruler',
 })
 
 /** Where nothing is blown old fill may still be laid back: the thing is flagged and kept clear before that. */
-export const flagOnly = (id: string, inArea: string, title: string, cautions: readonly string[], count: Quantity<'each'>, access: Quantity<'factor'>, books: Books): Measure => {
+export const flagOnly = (id: string, inArea: string, title: string, cautions: readonly string[], count: Quantity<'each'>, access: Quantity<'factor'>, books: Books, keepOff: readonly KeepOff[] = []): Measure => {
   const flag = takes([books.product('box-flag'), count])
   return { figures: { method: 'flagged; nothing is blown here', materials: flag.materials }, tasks: [{
     id: `flag-${id}`, title, phase: 'contain', work: 'marker', touches: [inArea], serves: itself, closes: id, role: 'helper', needs: flag.needs,
-    personHours: work(personHours, { amount: count, rate: books.rate('box-flag', 0.03, 'each'), access }), cautions, proof: 'photo' }] }
+    personHours: work(personHours, { amount: count, rate: books.rate('box-flag', 0.03, 'each'), access }), cautions, keepOff, proof: 'photo' }] }
 }

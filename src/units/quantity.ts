@@ -3,7 +3,7 @@
 export type Unit =
   | 'in' | 'in2' | 'ft' | 'mi' | 'ft2' | 'ft3' | 'each' | 'pair' | 'bag' | 'fl oz' | 'lb' | 'person-day' | 'day'
   | 'R' | 'R/in' | 'U' | 'UA' | 'lb/ft2' | 'lb/ft3' | 'ft2/bag' | 'rise/12'
-  | 'in2/ft' | 'Pa' | 'pCi/L' | 'gal' | 'ppm' | 'cfm' | 'fpm' | '°F' | 'Btu/h' | 'Btu' | 'Btu/ft2·DD' | '°F·day' | 'kWh' | 'mph' | 'ACH' | 'year' | 'fraction' | 'pct' | 'factor' | 'h' | 'h/unit' | 'cents' | 'cents/ton' | 'ton' | 'person' | 'per ft2'
+  | 'in2/ft' | 'Pa' | 's' | 'pCi/L' | 'gal' | 'ppm' | 'cfm' | 'fpm' | '°F' | 'Btu/h' | 'Btu' | 'Btu/ft2·DD' | '°F·day' | 'kWh' | 'mph' | 'ACH' | 'year' | 'fraction' | 'pct' | 'factor' | 'h' | 'h/unit' | 'cents' | 'cents/ton' | 'ton' | 'person' | 'per ft2'
 
 export interface Quantity<U extends Unit = Unit> {
   readonly value: number

@@ -23,6 +23,7 @@ export const unpublished: Readonly<Record<string, string>> = {
   'top-of-fill': ARITHMETIC,
   'blown-from-settled': `${APART}; identity: the mass stays`,
   'markers': 'no published case found, only the rule (IECC R303.1.1.1); counted apart from the program',
+  'whole-bags': ARITHMETIC,
   'bays': ARITHMETIC,
   'baffle-length': `${APART}; identity: the far end stands at the height asked for`,
   'baffle-pieces': ARITHMETIC,

@@ -1,7 +1,15 @@
 import * as f from '../../fields/index.ts'
+import type { Books } from '../../books/books.ts'
 import { hazard, phases, TIGHTENING, type Clearable, type Gate } from '../kind.ts'
 
 const clearable: readonly Clearable[] = [{ kind: 'combustion-test', outside: true }]
+
+const PRACTICE = 'home performance practice (from memory, medium)'
+/** Readings in room air from which something is done [ppm]. */
+export const coLevels = (books: Books) => ({
+  note: books.start('co-note', 9, 'ppm', 'carbon monoxide in room air that is looked into', PRACTICE), abort: books.start('co-abort', 35, 'ppm', 'carbon monoxide in room air at which a test ends', 'home performance standard for building analysts, 2005'),
+  off: books.start('co-shut-off', 36, 'ppm', 'carbon monoxide at which appliances are shut off', PRACTICE), out: books.start('co-evacuate', 70, 'ppm', 'carbon monoxide at which everybody leaves', PRACTICE),
+})
 
 export const carbonMonoxide = hazard({
   kind: 'carbon-monoxide', title: 'Carbon monoxide in the rooms',
@@ -10,7 +18,7 @@ export const carbonMonoxide = hazard({
   wrong: { item: { kind: 'carbon-monoxide', at: 'hall', coPpm: 0 }, code: 'number-out-of-range' },
   clearable,
   takeoff({ item, at, q }, books) {
-    const note = books.start('co-note', 9, 'ppm', 'carbon monoxide in room air that is looked into', 'home performance practice (from memory, medium)'), off = books.start('co-shut-off', 36, 'ppm', 'carbon monoxide at which appliances are shut off', 'home performance practice (from memory, medium)'), out = books.start('co-evacuate', 70, 'ppm', 'carbon monoxide at which everybody leaves', 'home performance practice (from memory, medium)')
+    const { note, off, out } = coLevels(books)
     const ppm = q('coPpm').value, base = { where: item.at, in: 'house', path: at } as const
     const gate: Gate | undefined = ppm >= off.value
       ? { ...base, code: 'carbon-monoxide', state: 'stop', why: ppm >= out.value ? `${ppm} ppm in the rooms: everybody out, call emergency services from outdoors` : `${ppm} ppm in the rooms: appliances off, windows open, call the utility`, stops: { phases: ppm >= out.value ? phases : TIGHTENING, places: [] }, clearedBy: 'repair by a licensed HVAC contractor, then a passed combustion test', clearable }

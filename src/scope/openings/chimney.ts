@@ -36,7 +36,7 @@ export const chimney = opening({
     const damRun = work(edgeOut, { lengthIn, widthIn, outIn: offIn })
     const dam = work(stripMetal, { runIn: damRun, widthIn: heightIn })
     const metal = books.product('sheet-metal'), sealant = books.product('hot-sealant')
-    const gates: Gate[] = []
+    const gates: Gate[] = [], off = { what: 'fill and sealant off the brick', distanceIn: offIn }
     // R1003.18 asks 2 in to combustibles; an official or a mason may know of a listed liner.
     if (area.filled && item.gapIn < MASONRY_IN) gates.push({
       code: 'framing-near-chimney', state: 'hold', where: item.at, in: item.in, path: `${at}/gapIn`, why: `framing stands ${asTape(item.gapIn)} in from the brick; IRC R1003.18 asks for 2 in`,
@@ -48,11 +48,11 @@ export const chimney = opening({
       id: `cap-${id}`, title: 'Close the chimney gap with sheet metal and noncombustible sealant', phase: 'seal', work: 'hot-seal', hot: true, size: 'medium', touches: [item.in], serves: itself, closes: id, role: 'crew',
       personHours: work(hoursWithMore, { count: exactly(1, 'each', 'one chimney to an entry'), rate: books.rate('chimney', 1.5, 'each to 10 ft'), amount: work(inFeet, { lengthIn: brick }), upTo: exactly(10, 'ft', 'edge the rate covers'), rateMore: books.rate('chimney-more', 0.1, 'ft over 10'), access: area.access }),
       needs: [{ item: metal.item, quantity: strip }, { item: sealant.item, quantity: sealantOz }],
-      cautions: ['Metal and noncombustible material only (ASTM E136): no foam, no fire-block foam or caulk.', 'Combustibles stay at least 2 in off the brick.', 'Hot brick when in use.', 'Cut edges: gloves.'], proof: 'photo with ruler: 2 in to framing, 3 in to insulation',
+      cautions: ['Metal and noncombustible material only (ASTM E136): no foam, no fire-block foam or caulk.', 'Combustibles stay at least 2 in off the brick.', 'Hot brick when in use.', 'Cut edges: gloves.'], keepOff: [off, { what: 'wood and paper off the brick', distanceIn: exactly(MASONRY_IN, 'in', 'IRC R1003.18') }], proof: 'photo with ruler: 2 in to framing, 3 in to insulation',
     }, {
       id: `dam-${id}`, title: `Metal dam round the chimney, ${asTape(offIn.value)} in off the brick, ${cutTo(heightIn)} in high, closed below, open on top`, phase: 'contain', work: 'dam', hot: true, size: 'medium', touches: [item.in], serves: fillOf(item.in), role: 'crew',
       personHours: work(personHours, { amount: work(inFeet, { lengthIn: damRun }), rate: books.rate('dam', 0.06, 'ft'), access: area.access }), needs: [{ item: metal.item, quantity: dam }],
-      cautions: ['Nothing but air inside the dam.', 'Cut edges: gloves.'], proof: 'photo with ruler',
+      cautions: ['Nothing but air inside the dam.', 'Cut edges: gloves.'], keepOff: [off], proof: 'photo with ruler',
     }]
     if (gates.some(g => g.clearedByTask)) tasks.push({ id: `look-chimney-${id.slice('chimney-'.length)}`, title: 'Building official or mason: say in writing whether the framing may stand this near the chimney', phase: 'clear', work: 'clearing', touches: [item.in], serves: itself, role: 'other', ownVisit: true,
       personHours: exactly(0, 'h', 'others’ own'), needs: [], cautions: [], proof: 'letter' })

@@ -22,15 +22,16 @@ export const combustionAirOpening = opening({
     const lengthIn = part(at, 'sizeIn', item.sizeIn, 0), widthIn = part(at, 'sizeIn', item.sizeIn, 1)
     const topIn = work(height, { topOfFillInitialIn: area.topOfFillInitialIn, marginIn: books.start('combustion-air-sleeve', 6, 'in', 'combustion-air sleeve above the blown top', 'IFGC, combustion air from the attic (from memory)') })
     const raiseIn = work(over, { amount: topIn, free: q('sleeveIn') }), aroundIn = work(edge, { lengthIn, widthIn })
+    const offIn = books.start('combustion-air-dam', 3, 'in', 'dam off a combustion-air sleeve')
     // The dam keeps fill from leaning on the sleeve and falling in.
-    const damIn = work(edgeOut, { lengthIn, widthIn, outIn: books.start('combustion-air-dam', 3, 'in', 'dam off a combustion-air sleeve') })
+    const damIn = work(edgeOut, { lengthIn, widthIn, outIn: offIn })
     const damHighIn = work(height, { topOfFillInitialIn: area.topOfFillInitialIn, marginIn: damMargin(books) })
     const metal = books.product('sheet-metal')
     const { needs, materials } = takes([metal, total('ft2', { sleeve: work(stripMetal, { runIn: aroundIn, widthIn: raiseIn }), dam: work(stripMetal, { runIn: damIn, widthIn: damHighIn }) })])
     const tasks: Task[] = [{
       id: `sleeve-${id}`, title: `Raise the combustion-air sleeve in metal to ${cutTo(topIn)} in above the ceiling, dam ${cutTo(damHighIn)} in high round it, open on top`, phase: 'contain', work: 'dam', hot: true, size: 'medium', touches: [item.in], serves: fillOf(item.in), closes: id, role: 'crew', needs,
       personHours: work(personHours, { amount: work(inFeet, { lengthIn: total('in', { sleeve: aroundIn, dam: damIn }) }), rate: books.rate('dam', 0.06, 'ft'), access: area.access }),
-      cautions: [NEVER, 'Its free area stays whole: no screen, no flap.', CAUTION.edges], proof: 'photo with ruler, looking down the open sleeve',
+      cautions: [NEVER, 'Its free area stays whole: no screen, no flap.', CAUTION.edges], keepOff: [{ what: 'fill off the combustion-air sleeve', distanceIn: offIn }], proof: 'photo with ruler, looking down the open sleeve',
     }, {
       // One line of the order with the blowing of its area: the caution stands there too.
       id: `blow-${item.in}`, title: 'Blow', phase: 'insulate', work: 'blow', touches: [item.in], buries: [item.in], serves: fillOf(item.in), role: 'hose',

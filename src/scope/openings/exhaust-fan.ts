@@ -82,7 +82,7 @@ export const exhaustFan = opening({
 
     const keepIn = flueClearance(books), long = work(clearOf, { sizeIn: lengthIn, keepIn }), wide = work(clearOf, { sizeIn: widthIn, keepIn })
     const runIn = work(edge, { lengthIn: long, widthIn: wide }), heightIn = work(height, { topOfFillInitialIn: area.topOfFillInitialIn, marginIn: damMargin(books) }), metal = books.product('sheet-metal')
-    tasks.push(damTask({ runIn, heightIn, metal }, `dam-${id}`, 'Metal dam round the fan with a heater, clear all round', item.in, area.access, books))
+    tasks.push(damTask({ runIn, heightIn, metal, keepOff: { what: 'fill off the fan with a heater', distanceIn: keepIn } }, `dam-${id}`, 'Metal dam round the fan with a heater, clear all round', item.in, area.access, books))
     return {
       figures: { method: `${method}, dam`, materials: [...materials, { item: metal.item, quantity: work(stripMetal, { runIn, widthIn: heightIn }), unit: metal.unit }] }, tasks, gates, findings,
       unknowns: item.heater === 'unknown' ? [`The fan (${item.at}) is treated as having a heater; its label may change that.`] : [],

@@ -7,6 +7,8 @@ import { exactly, work } from '../../units/quantity.ts'
 import { baseR } from '../ceiling.ts'
 import { CAUTION, COVERING, damMargin, damTask, declinable, fillOf, flagOnly, flueClearance, itself, opening, part, takes, timesOf, where, type Task } from '../kind.ts'
 
+const OFF = 'fill off a device that gives off heat'
+
 export const heatProducingDevice = opening({
   kind: 'heat-producing-device', title: 'Device that gives off heat',
   schema: f.item('heat-producing-device', 'Device that gives off heat', {
@@ -20,7 +22,7 @@ export const heatProducingDevice = opening({
   wrong: { item: { kind: 'heat-producing-device', in: 'main', count: 2, sizeIn: [6, 4], treatment: 'foam', at: 'kitchen' }, code: 'word-unknown' },
   takeoff({ item, at, id, q }, books, { area }) {
     const count = q('count')
-    if (!area.filled) return flagOnly(id, item.in, 'Flag each device that gives off heat, old fill 3 in off', ['Never foamed, never covered.', CAUTION.power], count, area.access, books)
+    if (!area.filled) return flagOnly(id, item.in, 'Flag each device that gives off heat, old fill 3 in off', ['Never foamed, never covered.', CAUTION.power], count, area.access, books, [{ what: OFF, distanceIn: flueClearance(books) }])
     const n = id.slice('heat-producing-device-'.length), flag = takes([books.product('box-flag'), count])
     const flagTask: Task = {
       id: `flag-devices-${n}`, title: 'Flag each device that gives off heat', phase: 'contain', work: 'marker', touches: [item.in], serves: fillOf(item.in), role: 'helper', count: item.count, needs: flag.needs,
@@ -38,7 +40,7 @@ export const heatProducingDevice = opening({
     }
     const keepIn = flueClearance(books), lengthIn = work(clearOf, { sizeIn: part(at, 'sizeIn', item.sizeIn, 0), keepIn }), widthIn = work(clearOf, { sizeIn: part(at, 'sizeIn', item.sizeIn, 1), keepIn })
     const runIn = timesOf(work(edge, { lengthIn, widthIn }), count), heightIn = work(height, { topOfFillInitialIn: area.topOfFillInitialIn, marginIn: damMargin(books) }), metal = books.product('sheet-metal')
-    const dam = damTask({ runIn, heightIn, metal }, `dam-devices-${n}`, 'Metal dam round each device that gives off heat, clear all round', item.in, area.access, books)
+    const dam = damTask({ runIn, heightIn, metal, keepOff: { what: OFF, distanceIn: keepIn } }, `dam-devices-${n}`, 'Metal dam round each device that gives off heat, clear all round', item.in, area.access, books)
     return {
       figures: { method: 'metal dam, flagged', materials: [{ item: metal.item, quantity: work(stripMetal, { runIn, widthIn: heightIn }), unit: metal.unit }, ...flag.materials] },
       tasks: [{ ...dam, closes: id, count: item.count, cautions: ['Never foamed, never covered.', CAUTION.power, ...dam.cautions] }, flagTask],

@@ -65,7 +65,7 @@ export const metalFlue = opening({
 
     const keepIn = labelIn ?? flueClearance(books), sideIn = work(clearOf, { sizeIn: diameterIn, keepIn })
     const heightIn = work(height, { topOfFillInitialIn: area.topOfFillInitialIn, marginIn: damMargin(books) }), runIn = work(ring, { diameterIn: sideIn, count: one })
-    const dam = damTask({ runIn, heightIn, metal }, `shield-${id}`, `${plastic ? 'Metal dam' : 'Insulation shield'} ${asTape(keepIn.value)} in off the vent all round`, item.in, area.access, books)
+    const dam = damTask({ runIn, heightIn, metal, keepOff: { what: 'fill off the vent', distanceIn: keepIn } }, `shield-${id}`, `${plastic ? 'Metal dam' : 'Insulation shield'} ${asTape(keepIn.value)} in off the vent all round`, item.in, area.access, books)
     // The shield of a set is bought with it.
     tasks.push(plastic ? dam : { ...dam, needs: [] })
     const gates: Gate[] = plastic ? [] : nearFraming(item, at, id, gapIn, labelIn ?? books.start('vent-framing', 1, 'in', 'vent to framing', 'no label read; listed gas vents ask for 1 in'))

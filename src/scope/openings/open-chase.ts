@@ -60,8 +60,8 @@ export const openChase = opening({
     const figures = { method: 'metal cap and noncombustible sealant', materials: cap.materials }, findings = hotCheck([metal, sealant], at)
     if (!area.filled) return { figures, tasks, findings }
 
-    const sideIn = work(clearOf, { sizeIn: flueIn, keepIn: flueClearance(books) }), heightIn = work(height, { topOfFillInitialIn: area.topOfFillInitialIn, marginIn: damMargin(books) }), runIn = work(edge, { lengthIn: sideIn, widthIn: sideIn })
-    tasks.push(damTask({ runIn, heightIn, metal }, `dam-chase-${n}`, 'Metal dam on the cap, clear of the flue all round', item.in, area.access, books))
+    const keepIn = flueClearance(books), sideIn = work(clearOf, { sizeIn: flueIn, keepIn }), heightIn = work(height, { topOfFillInitialIn: area.topOfFillInitialIn, marginIn: damMargin(books) }), runIn = work(edge, { lengthIn: sideIn, widthIn: sideIn })
+    tasks.push(damTask({ runIn, heightIn, metal, keepOff: { what: 'fill off the flue', distanceIn: keepIn } }, `dam-chase-${n}`, 'Metal dam on the cap, clear of the flue all round', item.in, area.access, books))
     const gates: Gate[] = []
     if (item.flue === 'unknown') {
       gates.push({ code: 'chase-flue-unknown', state: 'hold', where: item.at, in: item.in, path: `${at}/flue`, why: 'nobody looked whether a flue runs in the chase; it is priced as if one did', stops: { phases: COVERING, places: [item.in] }, clearedByTask: `look-chase-${n}`,

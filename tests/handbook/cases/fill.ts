@@ -59,6 +59,11 @@ export default [
     { id: '1,500 ft²', inputs: { areaFt2: 1500 }, expected: 5 },
     { id: 'a closet', inputs: { areaFt2: 20 }, expected: 1 },
   ]),
+  ...group({ formula: 'whole-bags', ...byHand }, [
+    { id: 'one of those over', inputs: { bags: 51.3, more: 1 }, expected: 52, note: '51 + 1 = 52' },
+    { id: 'none over', inputs: { bags: 6.1, more: 0 }, expected: 6, note: '6.1, down = 6' },
+    { id: 'whole already', inputs: { bags: 57, more: 0 }, expected: 57, note: '57 + 0 = 57' },
+  ]),
   ...group({ formula: 'bays', ...byHand }, [
     { id: '42 ft at 16 in', inputs: { eaveFt: 42, spacingIn: 16 }, expected: 31, note: '42 · 12 ÷ 16 = 31.5, down = 31' },
     { id: '48 ft at 16 in', inputs: { eaveFt: 48, spacingIn: 16 }, expected: 36, note: '48 · 12 ÷ 16 = 36' },
