@@ -1,4 +1,4 @@
-// Makes dist/: two bundles of the program, the notices of what it holds of others, and V8's compiled form of them. Needs no network; may run twice.
+// Makes dist/: three bundles of the program, the notices of what it holds of others, and V8's compiled form of them. Needs no network; may run twice.
 import { build } from 'esbuild'
 import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs'
 import { dirname, join, relative } from 'node:path'
@@ -12,6 +12,7 @@ const bundle = name => join(DIST, `${BUNDLES[name]}.cjs`), compiledForm = name =
 
 /** Never half a file: another process may start the program meanwhile. */
 function put(file, content) {
+  if (/\.cjs$/.test(file) && /[^\0-\x7f]/.test(content)) throw new Error(`${file} is not ASCII`)
   const temporary = `${file}.${process.pid}.tmp`
   writeFileSync(temporary, content)
   renameSync(temporary, file)
@@ -39,6 +40,14 @@ const unused = {
   },
 }
 
+/** Bundles are ASCII (bin/lidwork.cjs reads them so), and esbuild leaves the text of tagged templates as it stands: it is escaped before. */
+const plain = {
+  name: 'plain',
+  setup(build) {
+    build.onLoad({ filter: /[\\/]src[\\/].*\.ts$/ }, ({ path }) => ({ loader: 'ts', contents: readFileSync(path, 'utf8').replace(/[^\0-\x7f]/g, c => `\\u${c.charCodeAt(0).toString(16).padStart(4, '0')}`) }))
+  },
+}
+
 /** What few commands need stays in files of its own, read when it is asked for: each byte of the bundle costs every start. */
 const apart = {
   name: 'apart',
@@ -48,16 +57,17 @@ const apart = {
   },
 }
 
-/** What a command loads when it runs, by the file it is in: of the second bundle, so that `--version` and `--help` need not read it. */
-const loaded = new Set()
+/** What a command loads when it runs, by the file it is in: of a bundle apart, so that `--version` and `--help` need not read it, and the papers are read by those who print them alone. */
+const loaded = { work: new Set(), papers: new Set() }
+const bundleOf = file => (file.startsWith('src/papers/html/') ? 'papers' : 'work')
 const later = {
   name: 'later',
   setup(build) {
     build.onResolve({ filter: /^\.{1,2}\/.*\.ts$/ }, ({ path, resolveDir, kind }) => {
       if (kind !== 'dynamic-import') return undefined
       const file = relative(root, join(resolveDir, path)).replaceAll('\\', '/')
-      loaded.add(file)
-      return { path: `work:${file}`, external: true }
+      loaded[bundleOf(file)].add(file)
+      return { path: `${bundleOf(file)}:${file}`, external: true }
     })
   },
 }
@@ -69,14 +79,14 @@ async function compiled() {
   const job = readFileSync(join(root, 'examples', 'quince-lane-14.job.yaml'))
   const io = {
     stdout: nowhere, stderr: nowhere, env: {}, cwd: '', windows: false, isFolder: () => false, list: () => [], filesBelow: () => ({ files: [], unread: [] }),
-    readFile: () => ({ bytes: job }), readStdin: async () => ({ bytes: job }), writeFile: () => undefined,
+    readFile: () => ({ bytes: job }), readStdin: async () => ({ bytes: job }), writeFile: () => undefined, writeInto: () => undefined, makeFolder: () => undefined,
   }
   const { program: { main }, scripts } = load(false)
   const run = async line => {
     const code = await main(line, io)
     if (code !== 0) throw new Error(`the bundle does not work: lidwork ${line.join(' ')} ended with ${code}`)
   }
-  for (const line of [['--version'], ['--help'], ['check', 'a'], ['estimate', 'a', '--json'], ['estimate', 'a']]) await run(line)
+  for (const line of [['--version'], ['--help'], ['check', 'a'], ['estimate', 'a', '--json'], ['estimate', 'a'], ['papers', 'a', '--out', 'b']]) await run(line)
   return Object.entries(scripts()).map(([name, script]) => [compiledForm(name), script.createCachedData()])
 }
 
@@ -87,13 +97,15 @@ const shared = {
   // CommonJS: what is imported when a command runs becomes a function that runs then, the cheapest laziness there is.
   format: 'cjs', platform: 'node', target: 'node20', charset: 'ascii', legalComments: 'none', minify: true,
 }
-const cli = await build({ ...shared, entryPoints: ['src/cli/entry.ts'], outfile: bundle('cli'), supported: { 'dynamic-import': false }, plugins: [unused, later] })
-const work = await build({ ...shared, outfile: bundle('work'), plugins: [unused, apart],
-  stdin: { resolveDir: root, contents: `exports.load = name => { switch (name) { ${[...loaded].sort().map(f => `case ${JSON.stringify(f)}: return require(${JSON.stringify(`./${f}`)})`).join('; ')} } }` } })
+const cli = await build({ ...shared, entryPoints: ['src/cli/entry.ts'], outfile: bundle('cli'), supported: { 'dynamic-import': false }, plugins: [unused, later, plain] })
+const asked = name => build({ ...shared, outfile: bundle(name), plugins: [unused, apart, plain],
+  stdin: { resolveDir: root, contents: `exports.load = name => { switch (name) { ${[...loaded[name]].sort().map(f => `case ${JSON.stringify(f)}: return require(${JSON.stringify(`./${f}`)})`).join('; ')} } }` } })
+const work = await asked('work'), papers = await asked('papers')
 await build({ absWorkingDir: root, entryPoints: ['dist/book-validators.mjs'], outfile: join(DIST, 'book-validators.cjs'), format: 'cjs', platform: 'node', target: 'node20', minify: true, legalComments: 'none' })
 mkdirSync(DIST, { recursive: true })
 for (const name of Object.keys(BUNDLES)) rmSync(compiledForm(name), { force: true })
 put(bundle('cli'), cli.outputFiles[0].text)
 put(bundle('work'), work.outputFiles[0].text)
-put(join(DIST, 'THIRD-PARTY.txt'), notices(cli.metafile, work.metafile))
+put(bundle('papers'), papers.outputFiles[0].text)
+put(join(DIST, 'THIRD-PARTY.txt'), notices(cli.metafile, work.metafile, papers.metafile))
 for (const [file, data] of await compiled()) put(file, data)

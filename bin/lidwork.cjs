@@ -7,8 +7,8 @@ var path = require('path')
 var vm = require('vm')
 
 var DIST = path.join(__dirname, '..', 'dist')
-/** The command line, and the work that most commands load when they run. */
-var BUNDLES = { cli: 'lidwork', work: 'work' }
+/** The command line, the work that most commands load when they run, and the papers that few do. */
+var BUNDLES = { cli: 'lidwork', work: 'work', papers: 'papers' }
 var FAULT = 4
 
 function readIfThere(file, encoding) {
@@ -29,16 +29,21 @@ function runBundle(name, useCompiled, requireHere) {
   return { program: module.exports, script: script }
 }
 
-/** The program. What it asks for by work: comes from the second bundle, read when it is first asked for. */
+/** The program. What it asks for by work: or papers: comes from the bundle of that name, read when it is first asked for. */
 function load(useCompiled) {
-  var work
+  var read = {}
   function requireHere(id) {
-    if (id.slice(0, 5) !== 'work:') return require(id)
-    if (work === undefined) work = runBundle('work', useCompiled, require)
-    return work.program.load(id.slice(5))
+    var name = id.split(':')[0]
+    if (name === id || name === 'node' || !BUNDLES[name]) return require(id)
+    if (read[name] === undefined) read[name] = runBundle(name, useCompiled, require)
+    return read[name].program.load(id.slice(name.length + 1))
   }
-  var cli = runBundle('cli', useCompiled, requireHere)
-  return cli && { program: cli.program, scripts: function () { return { cli: cli.script, work: work && work.script } } }
+  read.cli = runBundle('cli', useCompiled, requireHere)
+  return read.cli && { program: read.cli.program, scripts: function () {
+    var scripts = {}
+    for (var name in read) scripts[name] = read[name].script
+    return scripts
+  } }
 }
 
 function give(message) {

@@ -10,6 +10,13 @@ export const companySchema = f.fields({
   name: f.text('name on outputs'),
   dated: f.date('day of these figures'),
   demo: f.optional(f.yesNo('invented figures')),
+  letterhead: f.optional(f.fields({
+    address: f.optional(f.text('street and town', { examples: ['12 Invented Street, Baraboo WI'] })),
+    phone: f.optional(f.text('phone', { examples: ['555-0100'] })),
+    email: f.optional(f.text('e-mail', { examples: ['office@example.com'] })),
+    license: f.optional(f.text('license as your state wants it printed', { examples: ['contractor license 0000 (invented)'] })),
+    callOnSite: f.optional(f.text('whom the crew calls when something hidden shows', { examples: ['J. Doe (invented), 555-0101'] })),
+  }, 'head of the papers')),
   wage: f.optional(usd('loaded, productive wage of one person-hour; or builtUpWage', 48)),
   builtUpWage: f.optional(f.fields({
     basePerHour: f.number('USD', { min: 0, max: 1000 }, 'wage paid for one hour'),
@@ -40,6 +47,7 @@ export const companySchema = f.fields({
   dumpFeePerTon: f.optional(usd('dump fee')),
   dumpFeeMinimum: f.optional(usd('least dump fee')),
   lightTreatment: f.optional(f.word(['box', 'swap', 'surface'] as const, 'lights that are not IC or not read')),
+  terms: f.optional(f.list(f.text('a sentence', { examples: ['Workmanship is warranted for one year.'] }), 'your own terms: sentences that stand on the proposal', { max: 50 })),
   subcontract: f.optional(f.list(f.fields({ work: f.id('work'), price: usd('price of one') }, 'a subcontractor’s price'), 'prices of other trades')),
   rates: f.optional(f.list(f.fields({ work: f.id('work, as `lidwork explain` names it', { examples: ['top-plate-inside'] }), hours: f.number('h', { min: 0, max: 100 }, 'person-hours for one unit', { examples: [0.03] }) }, 'a rate'), 'your own production rates')),
   values: f.optional(f.list(f.fields({ id: f.id('assumption, by its id', { examples: ['bead-seam'] }), value: f.number('its unit', { min: 0, max: 100000 }, 'your value', { examples: [0.25] }) }, 'a value'), 'your own starting values')),

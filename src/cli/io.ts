@@ -1,5 +1,5 @@
 // The only place that touches files, streams, clock and environment.
-import { closeSync, fstatSync, fsyncSync, openSync, readdirSync, readFileSync, realpathSync, renameSync, rmSync, statSync, writeFileSync, writeSync } from 'node:fs'
+import { closeSync, fstatSync, fsyncSync, lstatSync, mkdirSync, openSync, readdirSync, readFileSync, realpathSync, renameSync, rmSync, statSync, writeFileSync, writeSync } from 'node:fs'
 
 export interface Io {
   readonly stdout: Out
@@ -13,6 +13,10 @@ export interface Io {
   readStdin(): Promise<Read>
   /** Whole or not at all. A file that exists is kept unless `force`. */
   writeFile(path: string, text: string, options?: { readonly force?: boolean }): Failure | undefined
+  /** A file of this name in this folder, whole or not at all, in place of one that is there. A link of that name is replaced and not followed, so nothing outside the folder is written. */
+  writeInto(folder: string, name: string, text: string): Failure | undefined
+  /** Makes a folder, and those above it, where there is none. */
+  makeFolder(path: string): Failure | undefined
   /** Names in one folder, in code unit order. */
   list(folder: string): readonly string[] | Failure
   /** Files below a folder whose names end so, in code unit order; no folder is entered twice, links or not. */
@@ -116,14 +120,32 @@ function writeWhole(path: string, text: string, force: boolean, tries: number): 
   if (!force) closeSync(openSync(path, 'wx')) // looks and takes the name in one step
   const before = attempt(() => realpathSync(path)) // through a link, not over it
   const target = failed(before) ? path : before
-  const temporary = `${target}.${process.pid}-${process.hrtime.bigint()}.tmp`
   try {
-    const file = openSync(temporary, 'wx', failed(before) ? 0o666 : statSync(target).mode & 0o777)
+    whole(target, `${target}.${process.pid}-${process.hrtime.bigint()}.tmp`, text, failed(before) ? 0o666 : statSync(target).mode & 0o777, tries)
+  } catch (error) {
+    if (!force) rmSync(path, { force: true })
+    throw error
+  }
+}
+
+const NAME = /^[a-z0-9][a-z0-9.-]*$/
+
+/** Into the folder alone: a name that is a path, or a device of Windows, is refused. */
+function writeBeside(folder: string, name: string, text: string, tries: number): undefined {
+  if (!NAME.test(name)) throw Object.assign(new Error(), { code: 'EINVAL', syscall: 'open' })
+  const path = inside(folder, name)
+  if (attempt(() => lstatSync(path).isDirectory()) === true) throw Object.assign(new Error(), { code: 'EISDIR', syscall: 'open' })
+  whole(path, `${path}.${process.pid}-${process.hrtime.bigint()}.tmp`, text, 0o666, tries)
+}
+
+/** Under a temporary name first, so that nobody ever reads half a file. */
+function whole(target: string, temporary: string, text: string, mode: number, tries: number): undefined {
+  try {
+    const file = openSync(temporary, 'wx', mode)
     try { writeFileSync(file, text); fsyncSync(file) } finally { closeSync(file) }
     rename(temporary, target, tries)
   } catch (error) {
     rmSync(temporary, { force: true })
-    if (!force) rmSync(path, { force: true })
     throw error
   }
 }
@@ -171,6 +193,8 @@ export function nodeIo(): Io {
       const refused = attempt(() => writeWhole(path, text, force, windows ? TRIES_ON_WINDOWS : 1))
       return refused?.failure === 'missing' ? { ...refused, message: 'there is no such folder' } : refused
     },
+    writeInto: (folder, name, text) => attempt(() => writeBeside(folder, name, text, windows ? TRIES_ON_WINDOWS : 1)),
+    makeFolder: path => attempt(() => void mkdirSync(path, { recursive: true })) as Failure | undefined,
     list: folder => attempt(() => readdirSync(folder).sort()),
     filesBelow,
   }

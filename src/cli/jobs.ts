@@ -11,7 +11,7 @@ import type { BookFiles } from './book-files.ts'
 import type { Run } from './run.ts'
 
 interface Read { readonly file: string; readonly source: string; readonly places: Places; readonly findings: readonly Finding[] }
-export type Opened = Read & ({ readonly sound: true; readonly job: Job; readonly estimate: Estimate } | { readonly sound: false })
+export type Opened = Read & ({ readonly sound: true; readonly job: Job; readonly estimate: Estimate; readonly books: Shelf } | { readonly sound: false })
 
 /** The embedded books, opened once for all files. */
 const demo = shelf(demoPrices, demoCompany)
@@ -27,7 +27,7 @@ function takenOff(file: string, read: ReadResult, books: Shelf): Opened {
   const made = estimate(job, books.for(targetOf(job)))
   const findings = sorted(made.findings, job.places)
   const shared = { file, source, places: job.places, findings }
-  return findings.some(f => f.severity === 'error') ? { ...shared, sound: false } : { ...shared, sound: true, job, estimate: made }
+  return findings.some(f => f.severity === 'error') ? { ...shared, sound: false } : { ...shared, sound: true, job, estimate: made, books }
 }
 
 /** Reads a job file and takes it off: an error of the takeoff is a finding like any other. */

@@ -37,7 +37,7 @@ export function newPrices(): string {
 }
 
 /** A wage from its parts. */
-const EXAMPLES: Values = { builtUpWage: { basePerHour: 24, productivePct: 80, burden: [{ what: 'payroll tax', pct: 8 }, { what: 'insurance', pct: 15 }] } }
+const EXAMPLES: Values = { letterhead: { address: '12 Invented Street, Baraboo WI', phone: '555-0100' }, builtUpWage: { basePerHour: 24, productivePct: 80, burden: [{ what: 'payroll tax', pct: 8 }, { what: 'insurance', pct: 15 }] } }
 
 /** A commented company file: the embedded one. */
 export function newCompany(): string {
@@ -51,6 +51,7 @@ export function newCompany(): string {
     ...wrapped(`What a line behind # would say holds as a starting value until you write it; ${DEMO}.`, ''),
     `format: ${demoCompany.format}`,
     ...mapping(single(schema), demoCompany as unknown as Values, '', EXAMPLES), '',
+    section(capital(of('terms').description!), ['# terms:', `#   - ${typed('Workmanship is warranted for one year.')}`]),
     named('subcontract', subcontractNames, (demoCompany.subcontract ?? []) as unknown as Value[]),
     named('rates', workNames),
     named('values', valueIds),

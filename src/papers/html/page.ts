@@ -1,0 +1,79 @@
+// The sheet that all papers share: letterhead, the true inch, title and name of the paper, foot.
+import type { CompanyFile } from '../../books/company-file.ts'
+import type { PriceBook } from '../../books/price-book.ts'
+import type { EstimateOut } from '../../estimate/output.ts'
+import type { JobFile } from '../../job/job-file.ts'
+import { cssString, html, Html, type Part } from './html.ts'
+import { dayOf } from './say.ts'
+import { style } from './style.ts'
+
+/** What a paper is made from: plain data. */
+export interface House {
+  readonly job: JobFile
+  readonly estimate: EstimateOut
+  readonly company: CompanyFile
+  readonly prices: PriceBook
+}
+
+/** One paper on its sheet. */
+export interface Sheet {
+  /** Name of the paper, as it stands at the right of its head. */
+  readonly name: string
+  /** Left in the head; else the title of the job. */
+  readonly title?: string
+  readonly body: Part
+  /** Styles that this paper alone has. */
+  readonly style?: string
+}
+
+/** Nothing from elsewhere is read, and nothing runs, whatever a text says. */
+const POLICY = "default-src 'none'; style-src 'unsafe-inline'"
+
+const INCH = 96
+const EIGHTHS = 8
+
+/** A true inch, ticked in eighths, at the left end of a thin line. */
+function inchLine(): Html {
+  const ticks = Array.from({ length: EIGHTHS + 1 }, (_, i) => html`<path d="M${i * INCH / EIGHTHS} 8v${i % EIGHTHS === 0 ? -8 : i % 2 === 0 ? -5 : -3}"/>`)
+  return html`<svg class="drawing inch" role="img" aria-label="one inch, ticked in eighths"><g class="thin"><path class="inch-line" d="M0 8H${INCH}"/>${ticks}<path d="M0 8H9999"/></g><text class="gray" x="0" y="24">1 inch when printed at 100 %</text></svg>`
+}
+
+function letterhead({ company }: House): Html {
+  const { address, phone, email, license } = company.letterhead ?? {}
+  const lines = [address, phone, email, license].filter(l => l !== undefined)
+  return html`<div class="letterhead"><p><b>${company.name}</b>${company.demo === 'yes' && html`<br>an invented company`}</p>${lines.length > 0 && html`<p class="small">${lines.map((l, i) => [i > 0 && html`<br>`, l])}</p>`}</div>`
+}
+
+function foot({ estimate: { job, basis: { priceBook, company } } }: House, name: string): Html {
+  const demo = priceBook.demo || company.demo
+  return html`<footer class="foot"><p>${job.id} · ${name} · surveyed ${dayOf(job.surveyedOn)} · prices: ${priceBook.name}, ${dayOf(priceBook.dated)} · company file: ${company.name}, ${dayOf(company.dated)} · made with lidwork</p>${demo && html`<p class="box-line">${priceBook.demo ? 'Demo prices: every price on these papers is invented.' : 'Demo company: its figures are invented.'}</p>`}</footer>`
+}
+
+/** A whole document: nothing in it points outside, and nothing in it runs. */
+export function page(house: House, sheet: Sheet): string {
+  const { job } = house.estimate, title = sheet.title ?? job.title
+  const running = `@page{@bottom-left{content:${cssString(`${job.id}, ${sheet.name}`)};font:9pt system-ui,sans-serif;color:#5A6068}@bottom-right{content:counter(page) " of " counter(pages);font:9pt system-ui,sans-serif;color:#5A6068}}`
+  return html`<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width,initial-scale=1">
+<meta http-equiv="Content-Security-Policy" content="${POLICY}">
+<meta name="color-scheme" content="light dark">
+<title>${sheet.name}: ${title}</title>
+<style>${new Html(`${style}\n${running}${sheet.style ? `\n${sheet.style.trim()}` : ''}`)}</style>
+</head>
+<body>
+<header>
+${letterhead(house)}
+${inchLine()}
+<div class="head"><h1>${title}</h1><p class="name">${sheet.name}</p></div>
+</header>
+<main>
+${sheet.body}
+</main>
+${foot(house, sheet.name)}
+</body>
+</html>
+`.markup
+}

@@ -1,0 +1,19 @@
+// Words of the papers: dates, figures and sentences as people read them.
+import { NB } from '../terminal/words.ts'
+
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const
+
+/** 2026-02-17 as Feb 17, 2026. */
+export function dayOf(date: string): string {
+  const [year, month, day] = date.split('-').map(Number)
+  return `${MONTHS[month! - 1]}${NB}${day},${NB}${year}`
+}
+
+/** Begins large, ends with a stop. */
+export const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1) + (/[.!?]$/.test(text) ? '' : '.')
+
+/** A code of the program as the word it is: light-not-ic is light not ic. */
+export const codeWords = (code: string): string => code.replaceAll('-', ' ')
+
+/** One, two and three: `a, b and c`. */
+export const listed = (parts: readonly string[]): string => (parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)!}`)

@@ -1,0 +1,68 @@
+// Every paper of every example in a real browser: it says nothing to the console, asks for nothing, fits its pages, and can be read by all.
+import { readdirSync, readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { fileURLToPath } from 'node:url'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import type { EstimateOut } from '../../src/estimate/output.ts'
+import { lidwork } from '../cli/test-io.ts'
+import { browserAt, openBrowser, required, WITHOUT } from './browser.ts'
+import { axeFindings, differing, laidOut, width } from './in-page.mjs'
+
+const examples = fileURLToPath(new URL('../../examples/', import.meta.url))
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+const jobs = readdirSync(examples).filter(f => f.endsWith('.job.yaml')).map(f => f.replace('.job.yaml', ''))
+
+const INCH = 96
+/** US Letter less its margins. */
+const SHEET = { width: 6.75 * INCH, height: 9.5 * INCH }
+const PHONE = 360
+
+if (!browserAt && !required) console.warn(WITHOUT)
+test.runIf(required)('a browser is there', () => { expect(browserAt, WITHOUT).toBeDefined() })
+
+describe.runIf(browserAt)('the papers', () => {
+  let at: Awaited<ReturnType<typeof openBrowser>>
+  beforeAll(async () => { at = await openBrowser() })
+  afterAll(async () => { await at.close() })
+
+  test.each(jobs)('of %s', async job => {
+    const name = `${job}.job.yaml`, files = { [name]: readFileSync(`${examples}${name}`, 'utf8') }
+    const made = await lidwork(`papers ${name} --out out`, { files })
+    expect(made.code, made.err).toBe(0)
+    const estimate = JSON.parse((await lidwork(`estimate ${name} --json`, { files })).out) as EstimateOut
+    const papers = Object.entries(made.files).filter(([f]) => f.startsWith('out/') && f.endsWith('.html'))
+    expect(papers.length).toBeGreaterThan(0)
+    for (const [file, text] of papers) {
+      const paper = file.slice('out/'.length)
+      // On paper
+      await at.page.emulateMedia({ media: 'print', colorScheme: 'light' })
+      await at.page.setViewportSize({ width: SHEET.width, height: SHEET.height })
+      const { page, messages, requests } = await at.open(paper, text!)
+      expect({ messages, requests }, paper).toEqual({ messages: [], requests: [] })
+      const { wide, cut, inch } = await page.evaluate(laidOut, SHEET)
+      expect({ wide, cut }, paper).toEqual({ wide: [], cut: [] })
+      expect(inch, 'the inch of the head').toBe(INCH)
+      expect(await page.evaluate(differing, estimate), paper).toEqual([])
+      // On a phone
+      await page.setViewportSize({ width: PHONE, height: 800 })
+      await page.emulateMedia({ media: 'screen', colorScheme: 'light' })
+      expect(await page.evaluate(width), `${paper} on a phone`).toBeLessThanOrEqual(PHONE)
+      await page.evaluate(axe)
+      expect(await page.evaluate(axeFindings, []), paper).toEqual([])
+      // On a dark screen only the colors are others.
+      await page.emulateMedia({ media: 'screen', colorScheme: 'dark' })
+      expect(await page.evaluate(axeFindings, ['color-contrast']), `${paper}, dark`).toEqual([])
+    }
+  })
+
+  test('print on US Letter', async () => {
+    const { files } = await lidwork('papers a.job.yaml --out out', { files: { 'a.job.yaml': readFileSync(`${examples}juniper-run-27.job.yaml`, 'utf8') } })
+    await at.page.emulateMedia({ media: null, colorScheme: 'light' })
+    for (const [file, text] of Object.entries(files)) if (file.endsWith('.html')) {
+      const { page } = await at.open(file.slice('out/'.length), text!)
+      const pdf = (await page.pdf({ preferCSSPageSize: true, printBackground: true })).toString('latin1')
+      const boxes = [...new Set(pdf.match(/\/MediaBox \[[^\]]*\]/g))]
+      expect(boxes, file).toEqual(['/MediaBox [0 0 612 792]'])
+    }
+  })
+})
