@@ -3,12 +3,14 @@ import type { Books } from '../books/books.ts'
 import { byText, type Finding } from '../findings/finding.ts'
 import type { Job } from '../job/job.ts'
 import { walk, isQuantity, total, work, exactly, type Quantity } from '../units/quantity.ts'
+import { share } from '../calc/arithmetic.ts'
 import { difference } from '../calc/price.ts'
 import type { Phase } from '../scope/kind.ts'
 import { fanOffer, houseAir, type HouseAir } from './air.ts'
 import { alternatesOf } from './alternates.ts'
 import { outOfBand } from './bands.ts'
 import type { MaterialLine } from './bill.ts'
+import { carry } from './carry.ts'
 import { coldNotes } from './cold-notes.ts'
 import { guarded } from './guarded.ts'
 import type { NamedGate } from './gates.ts'
@@ -67,7 +69,7 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
     verdict,
     gates: gates.gates,
     stopped: stoppedOut(stands),
-    areas: areas.map(({ out: a }) => { const n = whole.get(String((a as { id?: string }).id)); return n ? { ...a, wholeBags: n } : a }) as never,
+    areas: areas.map(({ out: a }) => { const n = whole.get(String((a as { id?: string }).id)); return n ? { ...a, wholeBags: n, ...paceOf(a) } : a }) as never,
     ...(data.eaves === undefined ? {} : { eaves: eavesOut(taken, stands) as never }),
     ...(taken.vents && Object.keys(taken.vents.figures).length > 0 ? { atticVents: taken.vents.figures as never } : {}),
     offers: [...taken.vents?.offers ?? [], ...(air.fanCfm && verdict !== 'stop' ? [fanOffer(air.fanCfm, books)] : [])].map(o => ({ id: o.id, what: o.what, priceCents: soldAlone(o.tasks, productOf(books), books) })),
@@ -84,6 +86,7 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
       item: m.product.item, name: m.product.name, needed: m.needed, unit: m.product.unit, wastePct: m.product.wastePct, pack: m.product.pack, ...(m.product.supplier === undefined ? {} : { supplier: m.product.supplier }), alternates: alternatesOf(m, books), buy: m.buy, buyUnit: m.product.buyUnit, charge: m.product.charge, charged: m.charged,
       unitPriceCents: m.product.unitPriceCents, totalCents: m.totalCents, usedFor: m.usedFor,
     })),
+    carry: carry(steps, productOf(books)) as never,
     labor: { personHours: total('h', Object.fromEntries(Object.entries(byPhase))), wageCents: books.company.wageCents, byPhase, crewSize: books.company.crew, days: verdict === 'stop' ? exactly(0, 'day', 'nothing may be done') : days.half },
     price: { ...prices, excludes },
     overrides: data.choices?.marginPct === undefined ? [] : [{ path: '/choices/marginPct', value: data.choices.marginPct, insteadOf: books.companyMarginPct }],
@@ -91,6 +94,12 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
   const tops = taken.areas.map(a => a.measure.topOfFillInitialIn).sort((a, b) => b.value - a.value)
   const made: Estimate = { out, findings, assumed: assumptions(out, [...measures.flatMap(m => m.assumes ?? [])]), steps, standing: stands, books, topOfFillInitialIn: tops[0] ?? exactly(0, 'in', 'no area') }
   return again ? withLighter(made, job, books, taken, gates.gates) : made
+}
+
+/** How much floor a bag fills, where it lies open. */
+function paceOf(area: object): { bagFloorFt2?: Quantity<'ft2/bag'> } {
+  const { bags, netAreaFt2, initialDepthIn } = area as { bags?: Quantity<'bag'>; netAreaFt2?: Quantity<'ft2'>; initialDepthIn?: Quantity<'in'> }
+  return bags && netAreaFt2 && initialDepthIn ? { bagFloorFt2: { ...work(share, { part: netAreaFt2, whole: bags }), unit: 'ft2/bag' } } : {}
 }
 
 function hoursByPhase(steps: readonly Step[]): Partial<Record<Phase, Quantity<'h'>>> {

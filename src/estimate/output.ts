@@ -25,6 +25,8 @@ export interface AreaOut {
   markers?: number
   /** Bags for this area as the crew counts them; all areas of a product come to its exact bags, up. */
   wholeBags?: number
+  /** Floor that one bag fills, framing and all: the pace of the hose. */
+  bagFloorFt2?: number
   /** The chart rows beside the one blown, with what their bags cost. */
   neighborRows?: { chartR: number; bags: number; bagsCents: number }[]
   /** The lightest product that meets the R within the ceiling's limit, and what the job costs with it; how much more, where the fill at hand is in the price at all. */
@@ -134,6 +136,8 @@ export interface EstimateOut {
   /** Steps of the office, which are no work of the crew: always the same. */
   office: { id: string; what: string }[]
   materials: MaterialOut[]
+  /** What goes up for each phase; `packs` are what it brings beside what earlier phases left over, so that they add up to `buy`. */
+  carry: { phase: Phase; items: { item: string; quantity: number; unit: string; packs: number; buyUnit: string; leftover: boolean }[] }[]
   labor: { personHours: number; wageCents: number; byPhase: Partial<Record<Phase, number>>; crewSize: number; days: number }
   price: PriceOut
   /** Only where it is asked for. */

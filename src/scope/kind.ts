@@ -188,6 +188,11 @@ export const opening = <S extends TObject>(k: Kind<S, OpeningAround>): Kind<S, O
 /** What a hazard may know of the house: how old it is, and whether ducts run through its attic. */
 export interface House { readonly yearBuilt?: number; readonly ducts: boolean }
 
+/** Whom a crew calls from the house. */
+export const callees = ['lead and office', 'emergency services, 911', 'gas utility', 'electrician', 'HVAC contractor', 'chimney or HVAC firm', 'abatement firm', 'roofer or plumber', 'remediator', 'pest control firm', 'engineer or carpenter', 'solar firm', 'certified renovator'] as const
+/** A hazard that the survey missed, as it shows itself to the crew: what they see, what they do at once, and whom they call after the lead. */
+export interface OnSight { readonly sign: string; readonly act: string; readonly call: (typeof callees)[number] }
+
 export interface HazardKind<S extends TObject = TObject> {
   readonly kind: string
   readonly title: string
@@ -195,6 +200,8 @@ export interface HazardKind<S extends TObject = TObject> {
   readonly sample: Static<S>
   readonly wrong: { readonly item: unknown; readonly code: string }
   readonly clearable: readonly Clearable[]
+  /** None where it does not show in an attic: a reading of the house, a person. */
+  readonly onSight?: OnSight
   /** Seen or suspected. */
   takeoff(found: Found<Static<S>>, books: Books, around: { readonly house: House }): Measure
   /** Neither listed nor looked for: the gate where year makes it possible, else what is assumed. */

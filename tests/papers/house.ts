@@ -53,6 +53,7 @@ export function house(): EstimateOut {
       { item: 'board', name: 'drywall 5/8 Type X, 4×8', needed: 30.2, unit: 'ft2', wastePct: 10, pack: 1, alternates: [], buy: 2, buyUnit: 'sheet', charge: 'whole', charged: 2, unitPriceCents: 2000, totalCents: 4000, usedFor: ['box-lights-main'] },
       { item: 'kit', name: 'protection and PPE kit', needed: 4, unit: 'person-day', wastePct: 0, pack: 1, alternates: [], buy: 4, buyUnit: 'person-day', charge: 'whole', charged: 4, unitPriceCents: 2500, totalCents: 10000, usedFor: ['set-up'] },
     ],
+    carry: [],
     labor: { personHours: 22.36, wageCents: 4800, byPhase: { clear: 3.75, seal: 6.6, check: 0.75, ventilate: 4, contain: 0.6, insulate: 2.16, close: 3, prove: 1.5 }, crewSize: 2, days: 2 },
     price: {
       materialsCents: 123885, salesTaxCents: 8672, laborCents: 107328, subcontractCents: 0, otherCents: 0, directCents: 239885, contingencyCents: 16185, overheadCents: 0, costCents: 256070, marginPct: 40, markupPct: 66.7, minimumAddedCents: 0, roundingCents: 217,

@@ -13,6 +13,7 @@ export const animals = hazard({
   sample: { kind: 'animals', in: 'main', at: 'at the gable vent', what: 'droppings' },
   wrong: { item: { kind: 'animals', at: 'gable', what: 'squirrels' }, code: 'word-unknown' },
   clearable,
+  onSight: { sign: 'animals, nests, droppings, bats', act: 'leave them and their droppings unstirred; work stops in that area', call: 'pest control firm' },
   takeoff: ({ item, at }) => ({ figures: {}, tasks: [], gates: [{
     ...shutHere(item, at, phases.filter(p => p !== 'clear')), code: 'animals', state: 'stop', why: WHY[item.what],
     clearedBy: `a pest control firm’s letter: out, entries closed, droppings cleaned${item.what === 'bats' ? '; only in the season that the law allows' : ''}`, clearable,

@@ -10,6 +10,7 @@ export const damagedFlue = hazard({
   sample: { kind: 'damaged-flue', in: 'main', at: 'brick open above the ceiling' },
   wrong: { item: { kind: 'damaged-flue', in: 'main' }, code: 'key-missing' },
   clearable,
+  onSight: { sign: 'a rusted, open or loose vent; bricks or mortar out of a chimney', act: 'nothing closed or dammed there, no fill in that area', call: 'chimney or HVAC firm' },
   takeoff: ({ item, at }) => ({ figures: {}, tasks: [], gates: [{
     ...shutHere(item, at, COVERING), code: 'damaged-flue', state: 'stop', why: 'heat or gases can come out of it into fill', clearedBy: 'a chimney or HVAC firm’s letter after repair', clearable,
   }] }),

@@ -10,6 +10,7 @@ export const damagedFraming = hazard({
   sample: { kind: 'damaged-framing', in: 'main', at: 'truss cut for the old furnace' },
   wrong: { item: { kind: 'damaged-framing', in: 'main' }, code: 'key-missing' },
   clearable,
+  onSight: { sign: 'a cut truss or rafter, a split joist, rotten deck', act: 'nobody on it or under it, nothing laid on it', call: 'engineer or carpenter' },
   takeoff: ({ item, at }) => ({ figures: {}, tasks: [], gates: [{
     ...shutHere(item, at, ['prepare', 'seal', 'ducts', 'wrap', 'ventilate', 'contain', 'insulate']), code: 'damaged-framing', state: 'stop', why: 'nobody knows what it still carries: no person and no fill on it', clearedBy: 'an engineer’s letter, or the carpenter’s repair', clearable,
   }] }),

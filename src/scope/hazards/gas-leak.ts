@@ -9,6 +9,7 @@ export const gasLeak = hazard({
   sample: { kind: 'gas-leak', at: 'at the furnace valve' },
   wrong: { item: { kind: 'gas-leak' }, code: 'key-missing' },
   clearable,
+  onSight: { sign: 'smell of gas, a hiss at a pipe', act: 'everybody out, doors left open; no switch, no flame, no phone inside', call: 'gas utility' },
   takeoff: ({ item, at }) => ({ figures: {}, tasks: [], gates: [{
     code: 'gas-leak', state: 'stop', where: item.at, in: 'house', path: at, why: 'gas: everybody out, no switch, no flame; call the gas utility from outdoors', stops: { phases, places: [] }, clearedBy: 'the gas utility’s letter that the leak is closed', clearable,
   }] }),

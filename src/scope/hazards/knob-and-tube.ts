@@ -12,6 +12,7 @@ export const knobAndTube = hazard({
   sample: { kind: 'knob-and-tube', in: 'main', at: 'over the front rooms', state: 'unknown' },
   wrong: { item: { kind: 'knob-and-tube', at: 'front rooms', state: 'dead' }, code: 'word-unknown' },
   clearable,
+  onSight: { sign: 'knobs, tubes, single cloth-covered wires', act: 'no hand, tool, foam or fill near them; no fill in that area', call: 'electrician' },
   takeoff: ({ item, at }) => ({ figures: {}, tasks: [], gates: [{
     ...shutHere(item, at, COVERING), code: 'knob-and-tube', state: 'stop', why: `open wiring${item.state === 'live' ? ', live,' : ', perhaps live,'} sheds its heat into air: no fill and no foam may touch it`,
     clearedBy: 'a licensed electrician’s letter that it is dead or gone (some states have a rule of their own); or write the part it runs in as an area of its own, dammed off and bare', clearable,

@@ -13,6 +13,7 @@ export const leadPaint = hazard({
   sample: { kind: 'lead-paint', in: 'main', at: 'new hatch in the hall ceiling', disturbedFt2: 6 },
   wrong: { item: { kind: 'lead-paint', at: 'hall', disturbedFt2: -1 }, code: 'number-out-of-range' },
   clearable,
+  onSight: { sign: 'old paint that has to be cut or broken after all', act: 'no cut; a sheet under it, the room shut', call: 'certified renovator' },
   takeoff({ item, at, id, q }, books, { house }) {
     if (house.yearBuilt !== undefined && house.yearBuilt > yearOf(books)) return { figures: {}, tasks: [] }
     const most = books.start('lead-disturbed', 6, 'ft2', 'painted surface in a room that may be disturbed without a certified renovator', '40 CFR 745.83: 6 ft² inside (from memory, high)'), much = q('disturbedFt2').value > most.value

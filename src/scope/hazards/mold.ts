@@ -10,6 +10,7 @@ export const mold = hazard({
   sample: { kind: 'mold', in: 'main', at: 'north sheathing', areaFt2: 10 },
   wrong: { item: { kind: 'mold', at: 'north sheathing', areaFt2: 0 }, code: 'number-out-of-range' },
   clearable,
+  onSight: { sign: 'black, green or white growth on wood', act: 'do not brush it; measure it, photo; work stops in that area', call: 'remediator' },
   takeoff({ item, at, q }, books) {
     const most = books.start('mold-area', 10, 'ft2', 'most mold that is wiped off without a specialist', 'EPA mold guide (from memory, high)'), much = q('areaFt2').value > most.value
     const gate: Gate = much

@@ -15,6 +15,7 @@ export const openSplice = hazard({
   sample: { kind: 'open-splice', in: 'main', at: 'above the bath', count: 2 },
   wrong: { item: { kind: 'open-splice', at: 'above the bath', count: 0 }, code: 'number-out-of-range' },
   clearable,
+  onSight: { sign: 'bare or taped splices, a box without cover, scorched or gnawed cable', act: 'power off at the panel and marked; no fill in that area', call: 'electrician' },
   takeoff: ({ item, at, id, q }, books) => ({
     figures: {},
     tasks: [{ id: `repair-${id}`, title: `Electrician: make good ${WORDS[item.what ?? 'splice']} (${item.at})`, count: item.count, phase: 'clear', work: 'swap', touches: item.in === undefined ? 'house' : [item.in], serves: itself, closes: id, from: at, role: 'electrician', ownVisit: true,

@@ -12,6 +12,7 @@ export const recalledItem = hazard({
   sample: { kind: 'recalled-item', in: 'main', at: 'bath', what: 'fan on a recall list' },
   wrong: { item: { kind: 'recalled-item', in: 'main', at: 'bath' }, code: 'key-missing' },
   clearable,
+  onSight: { sign: 'a scorched fan, heater or light; an old one-piece gas connector', act: 'out of use, power off, photo of its label; not buried', call: 'electrician' },
   takeoff: ({ item, at, id }, books) => ({
     figures: {},
     tasks: [{ id: `replace-${id}`, title: `Trade: take ${item.what} out of use, or replace it (${item.at})`, phase: 'clear', work: 'swap', touches: item.in === undefined ? 'house' : [item.in], serves: itself, closes: id, from: at, role: 'other', ownVisit: true,

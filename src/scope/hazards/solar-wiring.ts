@@ -8,6 +8,7 @@ export const solarWiring = hazard({
   sample: { kind: 'solar-wiring', in: 'main', at: 'conduit along the ridge' },
   wrong: { item: { kind: 'solar-wiring', in: 'main' }, code: 'key-missing' },
   clearable: [],
+  onSight: { sign: 'conduit or boxes of a solar system', act: 'live in daylight: nothing on them, nothing fastened to them', call: 'solar firm' },
   takeoff: ({ item, at }) => ({ figures: {}, tasks: [], gates: [{ ...shutHere(item, at, []), code: 'solar-wiring', state: 'note', why: 'it is live whenever the sun shines: nothing on its conduit, no disconnect or power electronics under fill', clearedBy: 'a word with the firm that put it up; its boxes as heat-producing-device', clearable: [] }] }),
   unseen: () => undefined,
 })

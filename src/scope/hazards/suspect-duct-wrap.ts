@@ -11,6 +11,7 @@ export const suspectDuctWrap = hazard({
   sample: { kind: 'suspect-duct-wrap', in: 'main', at: 'boot of the den' },
   wrong: { item: { kind: 'suspect-duct-wrap', in: 'main' }, code: 'key-missing' },
   clearable,
+  onSight: { sign: 'white or gray paper, cloth or tape on ducts, boots or pipes', act: 'touch nothing; no fan runs; out of that area', call: 'abatement firm' },
   // Of one duct: its own sealing and wrap stop, and with these whatever would cover it.
   takeoff: ({ item, at }) => ({ figures: {}, tasks: [], gates: [{
     ...(item.of === undefined ? shutHere(item, at, [...TOUCHING, 'insulate']) : { ...shutHere(item, at, TOUCHING), stops: { phases: TOUCHING, places: [item.of] } }),

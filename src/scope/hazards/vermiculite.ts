@@ -20,6 +20,7 @@ export const vermiculite = hazard({
   sample: { kind: 'vermiculite', in: 'main', at: 'under the batts' },
   wrong: { item: { kind: 'vermiculite', in: 'main' }, code: 'key-missing' },
   clearable,
+  onSight: { sign: 'loose pebbles, gray-brown or silver-gold, also under other fill', act: 'stop, leave without stirring, shut the hatch; no fan runs', call: 'abatement firm' },
   takeoff: ({ item, at }) => ({ figures: {}, tasks: [], gates: [vermiculiteGate(item.at, at)] }),
   unseen: (house, books, at) => heldUntilLooked({
     gate: { code: 'vermiculite-not-checked', state: 'hold' }, kind: 'vermiculite', what: 'vermiculite', why: 'it may hold asbestos', phases, clearable,

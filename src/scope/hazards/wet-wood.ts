@@ -12,6 +12,7 @@ export const wetWood = hazard({
   sample: { kind: 'wet-wood', in: 'main', at: 'roof deck at the valley', cause: 'roof' },
   wrong: { item: { kind: 'wet-wood', at: 'valley', cause: 'rain' }, code: 'word-unknown' },
   clearable,
+  onSight: { sign: 'wet, dark or frosted wood, drips, wet fill', act: 'no sealing over it and no fill in that area; a photo, a bucket', call: 'roofer or plumber' },
   takeoff: ({ item, at }) => ({ figures: {}, tasks: [], gates: [{
     ...shutHere(item, at, TIGHTENING), code: 'wet-wood', state: 'stop', why: 'wet wood under fill rots, and fill that gets wet is lost',
     clearedBy: `${item.cause === 'roof' ? 'the roofer’s repair' : item.cause === 'plumbing' ? 'the plumber’s repair' : 'the cause found and ended'}, then a dry reading: wood under 19 %, with a photo`, clearable,
