@@ -9,10 +9,10 @@ import type { BlownRow, ChartLine } from './price-book.ts'
 const CFR = '16 CFR 460.12, chart of the product’s label'
 
 /** Weight chords lie above the curve, so an interpolated row never has too little in it. */
-const between = formula({ id: 'between-rows', says: 'lower + (upper − lower) · (R − lower R) ÷ (upper R − lower R)', source: 'straight line between two rows of the chart; sizing only, never the receipt',
+const between = formula({ id: 'between-rows', says: 'lower + (upper − lower) · (R − lower R) ÷ (upper R − lower R)', symbols: 'lower + (upper - lower) * (r - lowerR) / (upperR - lowerR)', source: 'straight line between two rows of the chart; sizing only, never the receipt',
   args: { lower: ['any', 0, 1e4], upper: ['any', 0, 1e4], r: ['R', 0, 100], lowerR: ['R', 0, 100], upperR: ['R', 0.1, 100] }, gives: 'lb/ft2',
   fn: x => x.lower + (x.upper - x.lower) * (x.r - x.lowerR) / (x.upperR - x.lowerR) })
-const upToQuarter = formula({ id: 'up-to-quarter', says: 'depth up to the next 1/4 in', source: 'an interpolated depth is set with a tape', args: { depthIn: ['in', 0, 100] }, gives: 'in', fn: x => roundUp(x.depthIn, 0.25) })
+const upToQuarter = formula({ id: 'up-to-quarter', says: 'depth up to the next 1/4 in', symbols: 'up(depthIn, 0.25)', source: 'an interpolated depth is set with a tape', args: { depthIn: ['in', 0, 100] }, gives: 'in', fn: x => roundUp(x.depthIn, 0.25) })
 export const chartFormulas = { between, upToQuarter }
 
 /** A row above the need by no more than this is taken as it is. */

@@ -30,6 +30,11 @@ export interface Formula<A extends Args = any, U extends Unit = Unit> {
   readonly id: string
   /** The formula in words, in the order of `fn`. */
   readonly says: string
+  /**
+   * The same in symbols: names of the arguments with + - * / ^, min, max, sqrt, abs, exp, log, pi, `test ? then : else`; steps and functions of its own before the result, each with a semicolon.
+   * `up`, `down` and `halfUp` round to a whole, or to a multiple of a second argument; `logMean` of two numbers. `sum` and `mean` alone take every input.
+   */
+  readonly symbols: string
   readonly args: A
   readonly gives: U
   readonly source: string
@@ -64,7 +69,7 @@ export function work<A extends Args, U extends Unit>(by: Formula<A, U>, inputs: 
 }
 
 const sum: Formula = {
-  id: 'sum', says: 'sum of the lines', args: {}, gives: 'each', source: 'arithmetic',
+  id: 'sum', says: 'sum of the lines', symbols: 'sum', args: {}, gives: 'each', source: 'arithmetic',
   fn: x => Object.values(x as Record<string, number>).reduce((a, b) => a + b, 0),
 }
 

@@ -1,0 +1,41 @@
+// The symbols of a formula, worked out by a general-purpose evaluator: nothing of the program's own arithmetic is in it.
+import { all, create } from 'mathjs/number'
+
+const math = create(all!)
+
+/** A figure that is 12.000000000000002 by arithmetic is 12. */
+const SLIP = 1e-9
+const helpers = {
+  up: (x: number, step = 1): number => Math.ceil(x / step - SLIP) * step,
+  down: (x: number): number => Math.floor(x + SLIP),
+  halfUp: (x: number, step = 1): number => Math.floor(x / step + 0.5 + SLIP) * step,
+  logMean: (a: number, b: number): number => (Math.abs(a - b) < SLIP ? a : (a - b) / Math.log(a / b)),
+}
+
+const compiled = new Map<string, { evaluate(scope: object): unknown }>()
+const compile = (symbols: string) => {
+  let code = compiled.get(symbols)
+  if (code === undefined) compiled.set(symbols, code = math.parse(symbols).compile())
+  return code
+}
+
+/** Works the symbols out with these inputs. */
+export function evaluated(symbols: string, inputs: Readonly<Record<string, number>>): number {
+  if (symbols === 'sum' || symbols === 'mean') return math[symbols](Object.values(inputs)) as number
+  const made = compile(symbols).evaluate({ ...helpers, ...inputs })
+  const last = typeof made === 'object' && made !== null && 'entries' in made ? (made as { entries: unknown[] }).entries.at(-1) : made
+  if (typeof last !== 'number') throw new Error(`${symbols} gives ${String(last)}`)
+  return last
+}
+
+/** The names a formula's symbols take from outside: arguments, nothing else. */
+export function namesIn(symbols: string): Set<string> {
+  const known = new Set(['min', 'max', 'sqrt', 'abs', 'exp', 'log', 'pi', ...Object.keys(helpers)]), names = new Set<string>()
+  math.parse(symbols).traverse((node, _, parent) => {
+    if (node.type === 'FunctionAssignmentNode') { const f = node as unknown as { name: string; params: string[] }; known.add(f.name); f.params.forEach(p => known.add(p)) }
+    if (node.type === 'AssignmentNode') known.add((node as unknown as { object: { name: string } }).object.name)
+    if (node.type === 'SymbolNode' && parent?.type !== 'AssignmentNode') names.add((node as unknown as { name: string }).name)
+    if (node.type === 'SymbolNode' && parent?.type === 'AssignmentNode' && (parent as unknown as { value: unknown }).value === node) names.add((node as unknown as { name: string }).name)
+  })
+  return new Set([...names].filter(n => !known.has(n)))
+}
