@@ -15,7 +15,8 @@ function bar(low: number, expected: number, high: number, capped: boolean): stri
 }
 
 const from = (low: number, high: number, of: (x: number) => string = two): string => (of(low) === of(high) ? of(low) : `${of(low)} to ${of(high)}`)
-const dollars = (cents: number): string => `$${two(cents / 100)}`
+const TEN_DOLLARS = 1000
+const dollars = (cents: number): string => `$${cents < TEN_DOLLARS ? figure(cents / 100) : two(cents / 100)}`
 
 export function airAndEnergy(e: EstimateOut, on: Sheet): void {
   const { airLeakage: a, ventilation: v, ductDelivery: d, savings: s } = e
@@ -27,16 +28,16 @@ export function airAndEnergy(e: EstimateOut, on: Sheet): void {
     if (on.width >= 80) add('air', bar(a.cfm50CutLow, a.cfm50CutExpected!, a.cfm50CutHigh!, a.cutCapped === true), `CFM50`)
     add(on.width >= 80 ? '' : 'air', `${range}, of ${figure(a.cfm50Before!)}${NB}CFM50 ${a.cfm50Assumed ? 'that are assumed' : 'as measured'}${a.cutCapped ? '; capped, the listed parts add up to more' : ''}. A range, not a promise.`)
   } else if (a?.listedIn2Before !== undefined && e.verdict !== 'stop') add('air', `listed openings leak ${figure(a.listedIn2Before)}${NB}in² as found, ${figure(a.listedIn2After!)}${NB}in² once closed${a.cfm50Before === undefined ? '; no blower door, so no flow is printed' : ''}.`)
-  if (a?.leaks && a.leaks.length > 0) add('', `Most leak: ${a.leaks.slice(0, 3).map(l => `${l.id} ${figure(l.sharePct)}%`).join(', ')}.`)
+  if (a?.leaks && a.leaks.length > 0) add(lines.length === 0 ? 'air' : '', `Most leak: ${a.leaks.slice(0, 3).map(l => `${l.id} ${figure(l.sharePct)}%`).join(', ')}.`)
   if (v) add('fresh air', v.fanNeeded ? `${figure(Math.ceil(v.fanCfm))}${NB}cfm are missing by ASHRAE${NB}${v.standard} once it is sealed: a fan, offered; the owner decides in writing.` : `enough by ASHRAE${NB}${v.standard} once it is sealed: no fan asked for.`)
   const flames = e.tasks.some(t => t.id.startsWith('test-combustion'))
   if (flames) add('flames', 'Draft and CO are tested before and after; no figure here takes the place of a test.')
   if (d && d.cases.length > 1) add('ducts', `of the heat sent out, what arrives: ${d.cases.map(c => `${CASES[c.id]} ${figure(c.averageShare * 100)}%`).join(', ')}.`)
   if (s?.billCentsLow !== undefined) {
     const payback = s.paybackYearsLow === undefined ? 'longer than 50 years' : s.paybackYearsHigh === undefined ? `${two(s.paybackYearsLow)} years to longer than 50` : `${from(s.paybackYearsLow, s.paybackYearsHigh)} years`
-    add('saving', `${from(s.billCentsLow, s.billCentsHigh!, dollars)} a year, expect ${dollars(s.billCentsExpected!)}${s.capped ? ', capped' : ''}; pays back in ${payback}. Savings vary: a range, not a promise.`)
-    add('', `${from(s.fuelUnitsLow!, s.fuelUnitsHigh!)}${NB}${s.fuelUnit} of ${s.fuel}${s.coolingKwhLow === undefined ? '' : `, ${from(s.coolingKwhLow, s.coolingKwhHigh!)}${NB}kWh of cooling`}; degree days: ${s.degreeDaysFrom}.`)
-    for (const p of s.parts ?? []) add('', `${PARTS[p.id]}: ${dollars(p.billCents)} a year of heating${p.priceCents === undefined ? '' : ` for $${figure(p.priceCents / 100)} of the price`}`)
+    add('saving', `${dollars(s.billCentsLow) === dollars(s.billCentsHigh!) ? `at most ${dollars(s.billCentsHigh!)} a year` : `${from(s.billCentsLow, s.billCentsHigh!, dollars)} a year, expect ${dollars(s.billCentsExpected!)}`}${s.capped ? ', capped' : ''}; pays back in ${payback}. Savings vary: a range, not a promise.`)
+    add('', `${from(s.fuelUnitsLow!, s.fuelUnitsHigh!)}${NB}${s.fuelUnit} ${FUELS[s.fuel!] ?? `of ${s.fuel}`}${s.coolingKwhLow === undefined ? '' : `, ${from(s.coolingKwhLow, s.coolingKwhHigh!)}${NB}kWh of cooling`}; degree days: ${s.degreeDaysFrom}.`)
+    for (const p of s.parts ?? []) add('', `${PARTS[p.id]}: ${p.heatingBtu === 0 ? 'not counted here,' : `${dollars(p.billCents)} a year of heating`}${p.priceCents === undefined ? '' : ` for $${figure(p.priceCents / 100)} of the price`}`)
   }
   if (s && s.missing.length > 0) add(s.billCentsLow === undefined ? 'saving' : '', `not ${s.billCentsLow === undefined ? 'computed' : 'whole'}; missing: ${s.missing.join('; ')}.`)
   if (lines.length === 0) return
@@ -45,4 +46,5 @@ export function airAndEnergy(e: EstimateOut, on: Sheet): void {
 }
 
 const CASES = { 'as-found': 'now', 'wrap-only': 'wrapped alone', 'seal-only': 'sealed alone', both: 'sealed, then wrapped' } as const
+const FUELS: Readonly<Record<string, string>> = { 'heat-pump': 'for the heat pump', electric: 'of electric heat' }
 const PARTS = { air: 'sealing', ducts: 'ducts', ceiling: 'insulation' } as const
