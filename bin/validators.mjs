@@ -72,11 +72,17 @@ export async function schemaFiles() {
   return Object.entries({ job: jobFormat(), prices: pricesFormat(), company: companyFormat() }).map(([name, format]) => ({ file: `schemas/${name}.schema.json`, text: `${JSON.stringify(format, undefined, 2)}\n` }))
 }
 
-/** The estimate is data that the program writes: its schema follows from its type. Other names may come beside these. */
-export async function estimateSchema() {
+/** What the program writes for others, by the type of it: the schema follows. Other names may come beside these. */
+const OUTPUTS = [
+  { name: 'estimate', path: 'src/estimate/output.ts', type: 'EstimateOut' },
+  { name: 'options', path: 'src/estimate/options-output.ts', type: 'OptionsOut' },
+]
+export async function outputSchemas() {
   const { createGenerator } = await import('ts-json-schema-generator')
-  const schema = createGenerator({ path: join(root, 'src/estimate/output.ts'), tsconfig: join(root, 'tsconfig.json'), type: 'EstimateOut', skipTypeCheck: true, topRef: false, additionalProperties: true }).createSchema('EstimateOut')
-  return { file: 'schemas/estimate.schema.json', text: `${JSON.stringify({ $schema: schema.$schema, $id: 'lidwork-estimate-1', title: 'lidwork estimate', ...schema }, undefined, 2)}\n` }
+  return OUTPUTS.map(({ name, path, type }) => {
+    const schema = createGenerator({ path: join(root, path), tsconfig: join(root, 'tsconfig.json'), type, skipTypeCheck: true, topRef: false, additionalProperties: true }).createSchema(type)
+    return { file: `schemas/${name}.schema.json`, text: `${JSON.stringify({ $schema: schema.$schema, $id: `lidwork-${name}-1`, title: `lidwork ${name}`, ...schema }, undefined, 2)}\n` }
+  })
 }
 
 /** Writes schemas/, which editors and other programs read. */
@@ -84,8 +90,7 @@ export async function buildSchemas() {
   for (const { file, text } of await schemaFiles()) put(join(root, file), text)
 }
 
-/** The schema of the estimate takes a while: written when its type changed, by `npm run schemas`. */
-export async function buildEstimateSchema() {
-  const { file, text } = await estimateSchema()
-  put(join(root, file), text)
+/** These take a while: written when a type changed, by `npm run schemas`. */
+export async function buildOutputSchemas() {
+  for (const { file, text } of await outputSchemas()) put(join(root, file), text)
 }

@@ -3,10 +3,11 @@ import check from '../../schemas/check.schema.json'
 import company from '../../schemas/company.schema.json'
 import estimate from '../../schemas/estimate.schema.json'
 import job from '../../schemas/job.schema.json'
+import options from '../../schemas/options.schema.json'
 import prices from '../../schemas/prices.schema.json'
 import verify from '../../schemas/verify.schema.json'
 
-const schemas: Readonly<Record<string, object>> = { job, prices, company, estimate, check, verify }
+const schemas: Readonly<Record<string, object>> = { job, prices, company, estimate, options, check, verify }
 
 export const schemaNames: readonly string[] = Object.keys(schemas)
 

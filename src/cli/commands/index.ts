@@ -6,9 +6,10 @@ import { addCompany } from './company.ts'
 import { addEstimate } from './estimate.ts'
 import { addExplain } from './explain.ts'
 import { addNew } from './new.ts'
+import { addOptions } from './options.ts'
 import { addPapers } from './papers.ts'
 import { addPrices } from './prices.ts'
 import { addSchema } from './schema.ts'
 import { addVerify } from './verify.ts'
 
-export const commands: readonly ((root: Command, run: Run) => void)[] = [addNew, addCheck, addEstimate, addExplain, addPapers, addVerify, addPrices, addCompany, addSchema]
+export const commands: readonly ((root: Command, run: Run) => void)[] = [addNew, addCheck, addEstimate, addExplain, addOptions, addPapers, addVerify, addPrices, addCompany, addSchema]

@@ -4,7 +4,7 @@ import { columns, type Sheet } from './sheet.ts'
 import { figure, NB } from './words.ts'
 
 /** Two digits are all that a range carries. */
-const two = (x: number): string => (x === 0 ? '0' : figure(Number(x.toPrecision(2)), Math.max(0, 1 - Math.floor(Math.log10(Math.abs(x))))))
+export const two = (x: number): string => (x === 0 ? '0' : figure(Number(x.toPrecision(2)), Math.max(0, 1 - Math.floor(Math.log10(Math.abs(x))))))
 const KEEP = 12
 const BAR = 24
 
@@ -14,9 +14,9 @@ function bar(low: number, expected: number, high: number, capped: boolean): stri
   return ' '.repeat(from) + Array.from({ length: BAR - from }, (_, i) => (i === 0 ? '|' : i === BAR - 1 - from ? capped ? ']' : '|' : i === cross - from ? '+' : '-')).join('')
 }
 
-const from = (low: number, high: number, of: (x: number) => string = two): string => (of(low) === of(high) ? of(low) : `${of(low)} to ${of(high)}`)
+export const rangeOf = (low: number, high: number, of: (x: number) => string = two): string => (of(low) === of(high) ? of(low) : `${of(low)} to ${of(high)}`)
 const TEN_DOLLARS = 1000
-const dollars = (cents: number): string => `$${cents < TEN_DOLLARS ? figure(cents / 100) : two(cents / 100)}`
+export const dollars = (cents: number): string => `$${cents < TEN_DOLLARS ? figure(cents / 100) : two(cents / 100)}`
 
 export function airAndEnergy(e: EstimateOut, on: Sheet): void {
   const { airLeakage: a, ventilation: v, ductDelivery: d, savings: s } = e
@@ -24,7 +24,7 @@ export function airAndEnergy(e: EstimateOut, on: Sheet): void {
   const add = (word: string, text: string, right?: string): void => { lines.push({ word, text, ...(right === undefined ? {} : { right }) }) }
 
   if (a?.cfm50CutLow !== undefined) {
-    const range = `${from(a.cfm50CutLow, a.cfm50CutHigh!)} less, expect ${two(a.cfm50CutExpected!)}`
+    const range = `${rangeOf(a.cfm50CutLow, a.cfm50CutHigh!)} less, expect ${two(a.cfm50CutExpected!)}`
     if (on.width >= 80) add('air', bar(a.cfm50CutLow, a.cfm50CutExpected!, a.cfm50CutHigh!, a.cutCapped === true), `CFM50`)
     add(on.width >= 80 ? '' : 'air', `${range}, of ${figure(a.cfm50Before!)}${NB}CFM50 ${a.cfm50Assumed ? 'that are assumed' : 'as measured'}${a.cutCapped ? '; capped, the listed parts add up to more' : ''}. A range, not a promise.`)
   } else if (a?.listedIn2Before !== undefined && e.verdict !== 'stop') add('air', `listed openings leak ${figure(a.listedIn2Before)}${NB}in² as found, ${figure(a.listedIn2After!)}${NB}in² once closed${a.cfm50Before === undefined ? '; no blower door, so no flow is printed' : ''}.`)
@@ -34,9 +34,9 @@ export function airAndEnergy(e: EstimateOut, on: Sheet): void {
   if (flames) add('flames', 'Draft and CO are tested before and after; no figure here takes the place of a test.')
   if (d && d.cases.length > 1) add('ducts', `of the heat sent out, what arrives: ${d.cases.map(c => `${CASES[c.id]} ${figure(c.averageShare * 100)}%`).join(', ')}.`)
   if (s?.billCentsLow !== undefined) {
-    const payback = s.paybackYearsLow === undefined ? 'longer than 50 years' : s.paybackYearsHigh === undefined ? `${two(s.paybackYearsLow)} years to longer than 50` : `${from(s.paybackYearsLow, s.paybackYearsHigh)} years`
-    add('saving', `${dollars(s.billCentsLow) === dollars(s.billCentsHigh!) ? `at most ${dollars(s.billCentsHigh!)} a year` : `${from(s.billCentsLow, s.billCentsHigh!, dollars)} a year, expect ${dollars(s.billCentsExpected!)}`}${s.capped ? ', capped' : ''}; pays back in ${payback}. Savings vary: a range, not a promise.`)
-    add('', `${from(s.fuelUnitsLow!, s.fuelUnitsHigh!)}${NB}${s.fuelUnit} ${FUELS[s.fuel!] ?? `of ${s.fuel}`}${s.coolingKwhLow === undefined ? '' : `, ${from(s.coolingKwhLow, s.coolingKwhHigh!)}${NB}kWh of cooling`}; degree days: ${s.degreeDaysFrom}.`)
+    const payback = s.paybackYearsLow === undefined ? 'longer than 50 years' : s.paybackYearsHigh === undefined ? `${two(s.paybackYearsLow)} years to longer than 50` : `${rangeOf(s.paybackYearsLow, s.paybackYearsHigh)} years`
+    add('saving', `${dollars(s.billCentsLow) === dollars(s.billCentsHigh!) ? `at most ${dollars(s.billCentsHigh!)} a year` : `${rangeOf(s.billCentsLow, s.billCentsHigh!, dollars)} a year, expect ${dollars(s.billCentsExpected!)}`}${s.capped ? ', capped' : ''}; pays back in ${payback}. Savings vary: a range, not a promise.`)
+    add('', `${rangeOf(s.fuelUnitsLow!, s.fuelUnitsHigh!)}${NB}${s.fuelUnit} ${FUELS[s.fuel!] ?? `of ${s.fuel}`}${s.coolingKwhLow === undefined ? '' : `, ${rangeOf(s.coolingKwhLow, s.coolingKwhHigh!)}${NB}kWh of cooling`}; degree days: ${s.degreeDaysFrom}.`)
     for (const p of s.parts ?? []) add('', `${PARTS[p.id]}: ${p.heatingBtu === 0 ? 'not counted here,' : `${dollars(p.billCents)} a year of heating`}${p.priceCents === undefined ? '' : ` for $${figure(p.priceCents / 100)} of the price`}`)
   }
   if (s && s.missing.length > 0) add(s.billCentsLow === undefined ? 'saving' : '', `not ${s.billCentsLow === undefined ? 'computed' : 'whole'}; missing: ${s.missing.join('; ')}.`)
