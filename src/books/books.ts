@@ -10,8 +10,17 @@ export interface Product {
   readonly buyUnit: string
   readonly pack: Quantity
   readonly wastePct: Quantity<'pct'>
+  /** Of one, before any break. */
   readonly unitPriceCents: Quantity<'cents'>
+  /** Prices of each from so many on, in one job; the quantity rises. */
+  readonly breaks?: readonly PriceBreak[]
+  /** On hand. */
+  readonly stock?: Quantity<'each'>
   readonly supplier?: string
+  /** The supplier’s own number. */
+  readonly code?: string
+  /** It stands for another, and why. */
+  readonly insteadOf?: InsteadOf
   readonly charge: 'whole' | 'used'
   readonly ratedFor?: 'ic' | 'non-ic'
   readonly noncombustible: boolean
@@ -20,6 +29,9 @@ export interface Product {
   readonly rValue?: Quantity<'R'>
   readonly thicknessIn?: Quantity<'in'>
 }
+
+export interface PriceBreak { readonly from: number; readonly unitPriceCents: Quantity<'cents'> }
+export interface InsteadOf { readonly item: string; readonly name: string; readonly why: string }
 
 export interface ChartRow {
   readonly chartR: number
@@ -57,6 +69,8 @@ export interface Books {
   products(role: string): readonly Product[]
   item(item: string): Product
   blown(item: string): BlownProduct | undefined
+  /** The blown product of an area: the one named, else the first; where it can’t be had, the first of its substitutes whose chart reaches the need. */
+  fillFor(item: string | undefined, need?: Quantity<'R'>): BlownProduct | undefined
   readonly blownItems: readonly string[]
   fill(name: string): Fill
   target(): Quantity<'R'>

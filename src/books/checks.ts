@@ -6,7 +6,7 @@ import { decimal } from '../units/money.ts'
 import { chartFaults } from './chart.ts'
 import type { CompanyFile } from './company-file.ts'
 import { subcontractNames, valueIds, workNames } from './names.ts'
-import { roleNames, type PriceBook, type ProductRow } from './price-book.ts'
+import { roleNames, type BlownRow, type PriceBook, type ProductRow } from './price-book.ts'
 
 type Say = (code: string, path: string, says: string, why: string, mend: string, more?: Partial<Finding>) => void
 
@@ -16,13 +16,13 @@ const gather = (rule: (say: Say) => void): Finding[] => {
   return out
 }
 
-const dated = (date: string, say: Say): void => {
+const dated = (date: string, say: Say, path = '/dated'): void => {
   const fault = dateFault(date)
-  if (fault) say(fault.code, '/dated', fault.says, fault.why, fault.mend)
+  if (fault) say(fault.code, path, fault.says, fault.why, fault.mend)
 }
 
 /** What two rows of one item may differ in: what each is for, and how a role asks for it. */
-const sameGoods = (a: ProductRow, b: ProductRow): boolean => (['name', 'price', 'buyUnit', 'unit', 'pack', 'charge', 'wastePct', 'supplier', 'heightIn', 'ratedFor', 'noncombustible', 'rValue', 'sizeIn'] as const).every(k => String(a[k]) === String(b[k]))
+const sameGoods = (a: ProductRow, b: ProductRow): boolean => (['name', 'price', 'buyUnit', 'unit', 'pack', 'charge', 'wastePct', 'supplier', 'code', 'breaks', 'stock', 'available', 'heightIn', 'ratedFor', 'noncombustible', 'rValue', 'sizeIn'] as const).every(k => JSON.stringify(a[k]) === JSON.stringify(b[k]))
 
 /** What is wrong in a price book. */
 export const priceChecks = (book: PriceBook): Finding[] => gather(say => {
@@ -35,6 +35,10 @@ export const priceChecks = (book: PriceBook): Finding[] => gather(say => {
     else if (!sameGoods(before.row, p)) say('item-differs', at, `item: ${p.item}`, `as ${before.row.role} the same item has another price, pack or name`, 'make both rows the same but for the role, or give one a name of its own')
     before.roles.add(p.role)
   }
+  const byRole = new Map<string, ProductRow[]>()
+  for (const p of book.products) { const same = byRole.get(p.role); if (same) same.push(p); else byRole.set(p.role, [p]) }
+  for (const [i, p] of book.products.entries()) if (special(p)) buying(say, `/products/${i}`, p, byRole.get(p.role)!)
+  for (const [i, p] of book.blown.entries()) if (special(p)) buying(say, `/blown/${i}`, p, book.blown)
   const empty = roleNames.filter(r => !book.products.some(p => p.role === r))
   if (empty.length > 0) say('role-unfilled', '/products', `no product in the ${empty.length === 1 ? 'role' : 'roles'} ${empty.join(', ')}`, 'a house that needs one cannot be priced', 'add one for each that you use', { severity: 'note', on: 'key' })
   const blown = new Set<string>()
@@ -47,6 +51,41 @@ export const priceChecks = (book: PriceBook): Finding[] => gather(say => {
     }
   }
 })
+
+/** What a row says of its price, its order and what may stand for it. */
+function buying(say: Say, at: string, p: ProductRow | BlownRow, others: readonly (ProductRow | BlownRow)[]): void {
+  if (p.dated !== undefined) dated(p.dated, say, `${at}/dated`)
+  for (const [n, b] of (p.breaks ?? []).entries()) {
+    const before = p.breaks![n - 1], path = `${at}/breaks/${n}`
+    if (before && b.from <= before.from) say('breaks-out-of-order', `${path}/from`, `from: ${b.from}`, `the break before begins at ${before.from}`, 'write the breaks from few to many, each once')
+    if (b.price >= (before?.price ?? p.price)) say('break-not-cheaper', `${path}/price`, `price: ${b.price}`, `without this break each costs ${before?.price ?? p.price}`, 'more bought at once costs less each: correct the one or the other')
+  }
+  for (const [n, item] of (p.substitutes ?? []).entries()) {
+    const path = `${at}/substitutes/${n}`, other = others.find(o => o.item === item)
+    if (item === p.item) say('substitute-itself', path, item, 'a product is no substitute for itself', 'take it out')
+    else if (p.substitutes!.indexOf(item) < n) say('name-twice', path, item, 'substitutes has it already', 'take one of them out')
+    else if (!other) {
+      const near = nearest(item, others.map(o => o.item))
+      say('substitute-unknown', path, item, `no product ${'role' in p ? `in the role ${p.role}` : 'under blown'} has that name`, near ? `did you mean ${near}?` : 'write an item that is for the same')
+    } else if ('role' in p && 'role' in other) {
+      const lacks = lacking(p, other)
+      if (lacks !== undefined) say('substitute-falls-short', path, item, `${p.item} ${lacks}`, 'name one that does all that the other does')
+    }
+  }
+  if (p.available === 'no' && (p.substitutes ?? []).length === 0) say('no-substitute', `${at}/available`, `${p.item} can’t be had`, 'and names no substitute: a house that needs it can’t be priced', 'write substitutes: and the items that may take its place', { severity: 'warning' })
+}
+
+const special = (p: ProductRow | BlownRow): boolean => p.dated !== undefined || p.breaks !== undefined || p.substitutes !== undefined || p.available !== undefined
+
+/** What one product has that another, which is to stand for it, lacks. */
+function lacking(p: ProductRow, other: ProductRow): string | undefined {
+  if (p.unit !== other.unit) return `is counted in ${p.unit}, this in ${other.unit}`
+  if (p.noncombustible === 'yes' && other.noncombustible !== 'yes') return 'is noncombustible, this is not'
+  if (p.ratedFor !== undefined && p.ratedFor !== other.ratedFor) return `is rated for ${p.ratedFor} lights, this is not`
+  if (p.rValue !== undefined && (other.rValue ?? 0) < p.rValue) return `has R ${p.rValue}, this ${other.rValue === undefined ? 'none' : `R ${other.rValue}`}`
+  if (p.heightIn !== undefined && p.ratedFor === 'non-ic' && (other.heightIn ?? 0) < p.heightIn) return `stands ${p.heightIn} in high, this is lower`
+  return undefined
+}
 
 /** Money that is charged, not a unit price, has no third decimal. */
 const wholeCents = (say: Say, path: string, usd: number | undefined): void => {

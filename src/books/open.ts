@@ -6,38 +6,12 @@ import { sourceOf } from '../reference/table.ts'
 import { targets } from '../reference/targets.ts'
 import { zoneOf } from '../reference/zones.ts'
 import { assumed, given, row, total, work, type Quantity, type Unit } from '../units/quantity.ts'
-import { decimal } from '../units/money.ts'
+import { cents } from '../units/money.ts'
 import { productiveWage, withBurden } from '../calc/price.ts'
-import { answer } from './chart.ts'
-import type { BlownProduct, Books, Company, Product } from './books.ts'
+import type { Books, Company } from './books.ts'
 import type { CompanyFile } from './company-file.ts'
-import type { BlownRow, PriceBook, ProductRow } from './price-book.ts'
-
-/** Dollars to cents without a float in between: 14.9 → 1490, 0.0312 → 3.12. */
-export function cents(usd: number): number {
-  const [digits, shift] = decimal(usd)
-  return shift <= 2 ? Number(digits * 10n ** BigInt(2 - shift)) : Number(`${digits}e-${shift - 2}`)
-}
-
-/** A role that no product of the price book fills. */
-export class NoProduct extends Error {
-  constructor(readonly role: string, readonly book: string) { super(`no product of ${book} fills the role ${role}`) }
-}
-
-const quantityUnit = (unit: string): Unit => unit as Unit
-
-function productOf(p: ProductRow | BlownRow, book: string): Product {
-  const at = `${book}: ${p.item}`
-  const q = <U extends Unit>(value: number, unit: U) => row(value, unit, at, 'price book')
-  const blown = 'chart' in p
-  return {
-    item: p.item, name: p.name, role: blown ? 'blown' : p.role, unit: blown ? 'bag' : p.unit, buyUnit: p.buyUnit, charge: blown ? 'whole' : p.charge,
-    pack: blown ? q(1, 'bag') : q(p.pack, quantityUnit(p.unit)), wastePct: q(p.wastePct ?? 0, 'pct'), unitPriceCents: q(cents(p.price), 'cents'),
-    ...(p.supplier === undefined ? {} : { supplier: p.supplier }), noncombustible: !blown && p.noncombustible === 'yes',
-    ...(!blown && p.ratedFor ? { ratedFor: p.ratedFor } : {}), ...(!blown && p.heightIn !== undefined ? { heightIn: q(p.heightIn, 'in') } : {}),
-    ...(!blown && p.sizeIn ? { sizeIn: [q(p.sizeIn[0], 'in'), q(p.sizeIn[1], 'in')] as const } : {}), ...(!blown && p.rValue !== undefined ? { rValue: q(p.rValue, 'R') } : {}), ...(!blown && p.thicknessIn !== undefined ? { thicknessIn: q(p.thicknessIn, 'in') } : {}),
-  }
-}
+import type { PriceBook } from './price-book.ts'
+import { goodsOf } from './products.ts'
 
 /** The wage of a productive hour: given, or from its parts. */
 function wageOf(c: CompanyFile): Quantity<'cents'> {
@@ -78,16 +52,7 @@ export interface Shelf {
 }
 
 export function shelf(prices: PriceBook, companyFile: CompanyFile): Shelf {
-  const byRole = new Map<string, Product[]>(), byItem = new Map<string, Product>(), blown = new Map<string, BlownProduct>()
-  for (const p of prices.products) {
-    const product = productOf(p, prices.name), same = byRole.get(p.role)
-    if (same) same.push(product); else byRole.set(p.role, [product])
-    if (!byItem.has(p.item)) byItem.set(p.item, product)
-  }
-  for (const p of prices.blown) if (!blown.has(p.item)) {
-    blown.set(p.item, { ...productOf(p, prices.name), fill: p.fill, bagLb: row(p.bagLb, 'lb', `${prices.name}: ${p.item}`, 'price book'), answer: need => answer(p, prices.name, need),
-      ...(p.dense ? { dense: { densityPcf: row(p.dense.densityPcf, 'lb/ft3', `${prices.name}: ${p.item}, dense`, 'price book'), rPerIn: row(p.dense.rPerIn, 'R/in', `${prices.name}: ${p.item}, dense`, 'price book') } } : {}) })
-  }
+  const goods = goodsOf(prices)
   const rates = new Map((companyFile.rates ?? []).map(r => [r.work, r.hours])), values = new Map((companyFile.values ?? []).map(v => [v.id, v.value]))
   const subs = new Map((companyFile.subcontract ?? []).map(s => [s.work, s.price]))
   const company = companyOf(companyFile), { overhead: _, ...gross } = company
@@ -101,10 +66,6 @@ export function shelf(prices: PriceBook, companyFile: CompanyFile): Shelf {
       : assumed(`rate.${work}`, starting, 'h/unit', work.replaceAll('-', ' '), 'starting rate, not overridden by the company file', per)) as Quantity<'h/unit'>,
     start: <U extends Unit>(id: string, value: number, unit: U, what: string, why = 'starting value') => once(`start.${id}`, () => values.has(id) ? row(values.get(id)!, unit, `${companyFile.name}: values, ${id}`, 'company file')
       : assumed(id, value, unit, what, why)) as Quantity<U>,
-    product(role: string) { const p = byRole.get(role)?.[0]; if (!p) throw new NoProduct(role, prices.name); return p },
-    products: (role: string) => byRole.get(role) ?? [],
-    item: (item: string) => byItem.get(item)!,
-    blown: (item: string) => blown.get(item), blownItems: [...blown.keys()],
     fill: (name: string) => fillRows.get(name)!,
     subcontract: (work: string) => subs.has(work) ? row(cents(subs.get(work)!), 'cents', `${companyFile.name}: subcontract, ${work}`, 'company file') : assumed(`sub.${work}`, 0, 'cents', `price of ${work.replaceAll('-', ' ')} by another trade`, 'no price in the company file: not in the total'),
     choice: (name: string) => name === 'lightTreatment' ? companyFile.lightTreatment : undefined,
@@ -112,7 +73,7 @@ export function shelf(prices: PriceBook, companyFile: CompanyFile): Shelf {
   return {
     prices, companyFile,
     for: job => ({
-      ...steady,
+      ...steady, ...goods.forJob(),
       // A gross margin of the job covers overhead too.
       company: job.marginPct === undefined ? company : { ...gross, marginPct: given(job.marginPct, 'pct', '/choices/marginPct') },
       ductTarget(use, acrossIn) {

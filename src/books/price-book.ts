@@ -16,7 +16,13 @@ const bought = {
   name: f.text('name on papers', { examples: ['latex sealant, 10.1 oz'] }),
   price: money('price of one purchase unit', { examples: [5] }),
   buyUnit: f.text('purchase unit', { examples: ['tube'] }),
-  supplier: f.optional(f.text('who sells it')),
+  supplier: f.optional(f.text('who sells it, where that is not the supplier of the whole book', { examples: ['demo supply'] })),
+  code: f.optional(f.text('the supplier’s own number for it, for the order', { examples: ['DS-1042'] })),
+  dated: f.optional(f.date('day of this price, where it is not that of the book')),
+  breaks: f.optional(f.list(f.fields({ from: f.number('purchase units', { above: 0, max: 1000000 }, 'so many and more'), price: money('price of one then') }, 'one price break'), 'price breaks by quantity: the price of each, from so many in one job, [{from: 50, price: 12.8}]', { max: 20 })),
+  stock: f.optional(f.number('purchase units', { min: 0, max: 1000000 }, 'on hand: taken before any is ordered; the job pays for it all the same', { examples: [6] })),
+  available: f.optional(f.yesNo('no: it can’t be had now, and the first of its substitutes that can is taken', { default: 'yes' })),
+  substitutes: f.optional(f.list(f.id('item of this book'), 'items that may take its place where it can’t be had, in order of preference', { max: 20 })),
   wastePct: f.optional(f.number('pct', { min: 0, max: 100 }, 'waste added to what is needed', { default: 0 })),
 }
 
@@ -57,6 +63,8 @@ export const priceBookSchema = f.fields({
   name: f.text('name on outputs'),
   dated: f.date('day of the prices'),
   demo: f.optional(f.yesNo('invented prices')),
+  currency: f.optional(f.word(['USD'] as const, 'what the prices are in', { default: 'USD' })),
+  supplier: f.optional(f.text('who sells all of it', { examples: ['demo supply'] })),
   products: f.list(productSchema, 'products by role; the first that fills a role is taken', { min: 1, max: 20000 }),
   blown: f.list(blownSchema, 'blown products; the first is taken where a job names none', { min: 1, max: 500 }),
 }, 'a price book')

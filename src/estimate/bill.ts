@@ -1,7 +1,8 @@
 // From what tasks need to what is bought: added up by product, waste once, rounded once.
-import { usedPacks, wholePacks } from '../calc/arithmetic.ts'
+import { netOfStock, usedPacks, wholePacks } from '../calc/arithmetic.ts'
 import { lineCents } from '../calc/price.ts'
 import type { Product } from '../books/books.ts'
+import { priceAt } from '../books/price-at.ts'
 import { byText } from '../findings/finding.ts'
 import { total, work, type Quantity } from '../units/quantity.ts'
 import type { Step } from './order.ts'
@@ -9,10 +10,22 @@ import type { Step } from './order.ts'
 export interface MaterialLine {
   readonly product: Product
   readonly needed: Quantity
+  /** Purchase units that the work takes, to 0.01, up. */
+  readonly packs: Quantity<'each'>
+  /** Whole purchase units to order, net of what is on hand. */
   readonly buy: Quantity
   readonly charged: Quantity
+  /** Of one, by the price break that the job’s whole purchase units reach. */
+  readonly unitPriceCents: Quantity<'cents'>
   readonly totalCents: Quantity<'cents'>
   readonly usedFor: readonly string[]
+}
+
+/** What an amount of a product takes in purchase units, and costs. Stock on hand lessens the order alone: the job pays for it. */
+export function lineOf(product: Product, needed: Quantity): Omit<MaterialLine, 'usedFor'> {
+  const of = { needed, wastePct: product.wastePct, pack: product.pack }, whole = work(wholePacks, of), packs = work(usedPacks, of)
+  const charged = product.charge === 'whole' ? whole : packs, unitPriceCents = priceAt(product, whole)
+  return { product, needed, packs, buy: product.stock ? work(netOfStock, { packs, stock: product.stock }) : whole, charged, unitPriceCents, totalCents: work(lineCents, { amount: charged, unitPriceCents }) }
 }
 
 export function bill(steps: readonly Pick<Step, 'id' | 'needs'>[], productOf: (item: string) => Product): MaterialLine[] {
@@ -24,11 +37,7 @@ export function bill(steps: readonly Pick<Step, 'id' | 'needs'>[], productOf: (i
     if (!line.usedFor.includes(s.id)) line.usedFor.push(s.id)
   }
   return [...by].sort(([a], [b]) => byText(a, b)).map(([item, { quantities, usedFor }]) => {
-    const product = productOf(item)
     const all = Object.values(quantities)
-    const needed = all.length === 1 ? all[0]! : total(all[0]!.unit, quantities)
-    const packs = { needed, wastePct: product.wastePct, pack: product.pack }
-    const buy = work(wholePacks, packs), charged = product.charge === 'whole' ? buy : work(usedPacks, packs)
-    return { product, needed, buy, charged, totalCents: work(lineCents, { amount: charged, unitPriceCents: product.unitPriceCents }), usedFor: usedFor.sort(byText) }
+    return { ...lineOf(productOf(item), all.length === 1 ? all[0]! : total(all[0]!.unit, quantities)), usedFor: usedFor.sort(byText) }
   })
 }

@@ -7,7 +7,6 @@ import { share } from '../calc/arithmetic.ts'
 import { difference } from '../calc/price.ts'
 import type { Phase } from '../scope/kind.ts'
 import { fanOffer, houseAir, type HouseAir } from './air.ts'
-import { alternatesOf } from './alternates.ts'
 import { outOfBand } from './bands.ts'
 import type { MaterialLine } from './bill.ts'
 import { carry } from './carry.ts'
@@ -15,6 +14,7 @@ import { coldNotes } from './cold-notes.ts'
 import { guarded } from './guarded.ts'
 import type { NamedGate } from './gates.ts'
 import { excluded, onlyTheVisit } from './leaves-out.ts'
+import { materialOut, orderNotes } from './materials.ts'
 import type { Step } from './order.ts'
 import { ESTIMATE_FORMAT, type EstimateOut } from './output.ts'
 import { areaOut, carried, ductOut, eavesOut, OFFICE, sealingOut, stoppedOut, titled } from './parts.ts'
@@ -58,7 +58,7 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
   const uas = areas.flatMap(({ out }, i) => { const { uBefore, uAfter, netAreaFt2 } = out as unknown as Record<string, Quantity | undefined>; return uBefore && uAfter && netAreaFt2 ? [{ id: taken.areas[i]!.id, areaFt2: netAreaFt2 as Quantity<'ft2'>, uBefore: uBefore as Quantity<'U'>, uAfter: uAfter as Quantity<'U'> }] : [] })
   const totalCents = (prices as { totalCents?: Quantity<'cents'> }).totalCents
   const year: Savings = (verdict === 'stop' ? undefined : guarded('/energy', refused, () => yearlySavings(data, { taken, steps, uas, ...(air.naturalCut ? { naturalCut: air.naturalCut } : {}), ...(totalCents ? { totalCents, prices: partPrices(steps, materials, totalCents, books) } : { prices: {} }) }, books))) ?? {}
-  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...refused, ...air.findings ?? [], ...coldNotes(taken, zone?.zone, books), ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...driveMissing(data, books), ...(taken.findings.some(f => f.severity === 'error') ? [] : outOfBand({ areaFt2: blownFt2(taken, stands), price: prices, byPhase, ...beside(steps, materials, books) }))]
+  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...refused, ...air.findings ?? [], ...coldNotes(taken, zone?.zone, books), ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...orderNotes(materials), ...driveMissing(data, books), ...(taken.findings.some(f => f.severity === 'error') ? [] : outOfBand({ areaFt2: blownFt2(taken, stands), price: prices, byPhase, ...beside(steps, materials, books) }))]
   const out: Estimate['out'] = {
     format: ESTIMATE_FORMAT,
     job: { id: data.job.id, title: data.job.title, status: data.job.status, surveyedOn: data.job.surveyedOn, ...(data.job.customer === undefined ? {} : { customer: data.job.customer }) },
@@ -82,10 +82,7 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
     })),
     tests: readingsOf(data, steps, { ductTarget, noFan: planned.noFan }, books) as never,
     office: steps.length === 0 ? [] : OFFICE,
-    materials: materials.map(m => ({
-      item: m.product.item, name: m.product.name, needed: m.needed, unit: m.product.unit, wastePct: m.product.wastePct, pack: m.product.pack, ...(m.product.supplier === undefined ? {} : { supplier: m.product.supplier }), alternates: alternatesOf(m, books), buy: m.buy, buyUnit: m.product.buyUnit, charge: m.product.charge, charged: m.charged,
-      unitPriceCents: m.product.unitPriceCents, totalCents: m.totalCents, usedFor: m.usedFor,
-    })),
+    materials: materials.map(m => materialOut(m, books)),
     carry: carry(steps, productOf(books)) as never,
     labor: { personHours: total('h', Object.fromEntries(Object.entries(byPhase))), wageCents: books.company.wageCents, byPhase, crewSize: books.company.crew, days: verdict === 'stop' ? exactly(0, 'day', 'nothing may be done') : days.half },
     price: { ...prices, excludes },

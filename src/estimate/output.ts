@@ -61,10 +61,17 @@ export interface TestOut { id: string; task: string; of: string; where: string; 
 export interface MaterialOut {
   item: string; name: string; needed: number; unit: string; wastePct: number; buy: number; buyUnit: string
   /** How much of `unit` one purchase unit holds. */
-  pack: number; supplier?: string
+  pack: number
   /** Others of the price book that fill the same role no worse, and how many of them. */
   alternates: { item: string; name: string; buy: number; buyUnit: string }[]
   charge: 'whole' | 'used'; charged: number; unitPriceCents: number; totalCents: number; usedFor: string[]
+  supplier?: string; /** The supplier’s own number. */ code?: string
+  /** The price holds from so many on; one by itself costs the list price. */
+  breakFrom?: number; listPriceCents?: number
+  /** Purchase units that the work takes, on hand, and taken from there; `buy` is what is left to order. */
+  packs?: number; onHand?: number; fromStock?: number
+  /** What it stands for, and why. */
+  insteadOf?: { item: string; name: string; why: string }
 }
 export interface PriceOut {
   materialsCents?: number; salesTaxCents?: number; laborCents?: number; subcontractCents?: number; otherCents: number; directCents: number

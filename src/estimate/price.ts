@@ -1,7 +1,7 @@
 // The price, line by line; each sum is redone by hand from the lines above it.
 import { floorAdded, hoursLeft, lineCents, marginOf, markupOf, milesDriven, netOfIncentives, pctOf, roundingAdded, sale } from '../calc/price.ts'
 import type { Books, Product } from '../books/books.ts'
-import { cents } from '../books/open.ts'
+import { cents } from '../units/money.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { JobFile } from '../job/job-file.ts'
 import { exactly, given, total, work, type Quantity } from '../units/quantity.ts'

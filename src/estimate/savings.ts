@@ -2,7 +2,7 @@
 import { burned, capped, cooled, deliveryEffectiveness, dewPoint, ductsSave, gasOf, heatByFloor, heatOfAir, heatThrough, inProportion, kept, kwhByBill, kwhCapped, leakAt, leakLeft, leftToBurn, mostSaved, outputByFloor, payback, realized, tempRise, uaSaved, units, worth, yearByBill, yearByFloor, fanByFloor, defaultLeak } from '../calc/energy.ts'
 import { ductU, suppliedUa } from '../calc/duct.ts'
 import type { Books } from '../books/books.ts'
-import { cents } from '../books/open.ts'
+import { cents } from '../units/money.ts'
 import type { JobFile } from '../job/job-file.ts'
 import { degreeDaysOf } from '../reference/climate.ts'
 import { energyPrices } from '../reference/energy-prices.ts'

@@ -14,7 +14,7 @@ import { counted, depth, depthCell, figure, NB, phaseWords, plainFigure, rowR, s
 export function terminalEstimate(estimate: EstimateOut, look: Look): string {
   const e = printed(estimate, look.ascii ? text => asciiOnly(printable(text)) : printable)
   const on = sheet(look)
-  for (const section of [head, verdict, gates, stopped, areas, besides, lighter, eaves, sealing, ducts, work, office, deferral, materials, price, offers, airAndEnergy, leftOut, findings, overrides, assumptions, standing]) section(e, on)
+  for (const section of [head, verdict, gates, stopped, areas, besides, lighter, eaves, sealing, ducts, work, office, deferral, materials, buying, price, offers, airAndEnergy, leftOut, findings, overrides, assumptions, standing]) section(e, on)
   return on.text()
 }
 
@@ -310,6 +310,22 @@ function materials(e: EstimateOut, on: Sheet): void {
   const first = room(cols)
   on.gap()
   on.table([{ width: first }, ...cols.map(c => ({ width: c.width + GAP, right: true }))], [['materials', ...cols.map(c => c.heads[0]!)], ['', ...cols.map(c => c.heads[1]!)]], m.map((x, i) => [x.name, ...cols.map(c => c.cells[i]!)]))
+}
+
+/** Where a price by quantity, stock, a supplier or a substitute makes a line what it is. */
+function buying(e: EstimateOut, on: Sheet): void {
+  const told = e.materials.flatMap(m => {
+    const parts = [
+      m.insteadOf && `in place of ${m.insteadOf.name}: ${m.insteadOf.why}`,
+      m.breakFrom !== undefined && `priced from ${plainFigure(m.breakFrom)} on${m.listPriceCents === undefined ? '' : `, ${usd(m.listPriceCents)} by itself`}`,
+      m.fromStock !== undefined && `${plainFigure(m.fromStock)} of ${plainFigure(m.onHand!)} on hand, ${plainFigure(m.buy)} to order`,
+      m.supplier !== undefined && `from ${m.supplier}${m.code === undefined ? '' : `, ${m.code}`}`,
+    ].filter(Boolean)
+    return parts.length > 0 ? [{ name: m.name, text: parts.join('; ') }] : []
+  })
+  if (told.length === 0) return
+  on.section('buying')
+  for (const t of told) on.row({ text: sentence(`${t.name}: ${t.text}`) })
 }
 
 const MOST_UNIT = 7

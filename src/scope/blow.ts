@@ -1,7 +1,9 @@
 // Markers, blowing, leveling: the tasks of loose fill on one area.
-import { blowFactor, personHours } from '../calc/arithmetic.ts'
+import { blowFactor, personHours, wholePacks } from '../calc/arithmetic.ts'
+import { lineCents } from '../calc/price.ts'
 import { markers } from '../calc/fill.ts'
 import type { BlownProduct, Books } from '../books/books.ts'
+import { priceAt } from '../books/price-at.ts'
 import { exactly, total, work, type Quantity } from '../units/quantity.ts'
 import { cutTo, fillOf, type Task } from './kind.ts'
 
@@ -14,6 +16,12 @@ export interface Blow {
   readonly topInitial: Quantity<'in'>
   readonly headroom: Quantity<'factor'>
   readonly access: Quantity<'factor'>
+}
+
+/** What so many bags cost, by the break they reach. */
+export function bagsCents(bags: Quantity<'bag'>, { wastePct, pack, ...product }: BlownProduct): Quantity<'cents'> {
+  const packs = work(wholePacks, { needed: bags, wastePct, pack })
+  return work(lineCents, { amount: packs, unitPriceCents: priceAt(product, packs) })
 }
 
 /** Heights are read from the ceiling plane to the blown top. */

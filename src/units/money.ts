@@ -35,6 +35,18 @@ export function decimal(x: number): [bigint, number] {
   return shift >= 0 ? [digits, shift] : [digits * 10n ** BigInt(-shift), 0]
 }
 
+/** Dollars to cents without a float in between: 14.9 → 1490, 0.0312 → 3.12. */
+export function cents(usd: number): number {
+  const [digits, shift] = decimal(usd)
+  return shift <= 2 ? Number(digits * 10n ** BigInt(2 - shift)) : Number(`${digits}e-${shift - 2}`)
+}
+
+/** Cents as a person writes dollars in a sentence: $1,234.50; parts of a cent stay. */
+export function usd(cents: number): string {
+  const [, shift] = decimal(cents), [whole = '0', part = ''] = (cents / 100).toFixed(2 + shift).split('.')
+  return `$${whole.replace(/\B(?=(\d{3})+$)/g, ',')}.${part}`
+}
+
 /** Exact difference of two decimals by their shortest texts: 64.1 − 63.47 is 0.63. */
 export function minusExactly(a: number, b: number): number {
   const [x, dx] = decimal(a)

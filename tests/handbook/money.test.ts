@@ -1,10 +1,9 @@
 // Money against whole-number arithmetic: digits as they are written, no binary fraction anywhere.
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { cents } from '../../src/books/open.ts'
 import { demoCompany, demoPrices } from '../../src/books/demo.ts'
 import { lineCents, pctOf, roundingAdded, sale } from '../../src/calc/price.ts'
-import { decimal, halfUp, roundUp, timesToWhole } from '../../src/units/money.ts'
+import { cents, decimal, halfUp, roundUp, timesToWhole } from '../../src/units/money.ts'
 
 /** Digits and decimals of a figure as a person writes it. */
 const written = (digits: number, decimals: number): string => {

@@ -29,6 +29,8 @@ export const unpublished: Readonly<Record<string, string>> = {
   'baffle-pieces': ARITHMETIC,
   'bays-to-fit': ARITHMETIC,
   'tons': ARITHMETIC,
+  'net-of-stock': ARITHMETIC,
+  'from-stock': ARITHMETIC,
   'between-rows': `${APART}; identity: at its rows it is the row`,
   'up-to-quarter': ARITHMETIC,
   'ring': GEOMETRY, 'edge': GEOMETRY, 'edge-out': GEOMETRY, 'seam-length': GEOMETRY, 'bead-width': ARITHMETIC,

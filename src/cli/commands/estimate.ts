@@ -4,7 +4,7 @@ import { bookOptions } from '../book-options.ts'
 import { inputs, JOB_ENDING } from '../inputs.ts'
 import { exit, type Run } from '../run.ts'
 
-interface Options extends BookFiles { readonly json?: boolean; readonly ndjson?: boolean; readonly csv?: boolean; readonly unitPrices?: boolean }
+interface Options extends BookFiles { readonly json?: boolean; readonly ndjson?: boolean; readonly csv?: boolean; readonly bom?: boolean; readonly unitPrices?: boolean }
 
 /** `estimate`: work order, materials and price of each house. */
 export function addEstimate(root: Command, run: Run): void {
@@ -14,9 +14,10 @@ export function addEstimate(root: Command, run: Run): void {
     .option('--json', 'the estimate of one job for other programs')
     .addOption(root.createOption('--ndjson', 'the estimates of many jobs, one to a line').conflicts('json'))
     .addOption(root.createOption('--csv', 'what to order: item, name, how many to buy; for suppliers and spreadsheets').conflicts(['json', 'ndjson']))
+    .option('--bom', 'begin the --csv with a byte order mark, without which some spreadsheets show ² and ½ as other signs')
     .option('--unit-prices', 'what one more of each costs, for change orders'))
     .addHelpText('after', `\nExamples:\n  lidwork estimate quince-lane${JOB_ENDING}\n  lidwork estimate quince-lane${JOB_ENDING} --json > quince-lane.estimate.json\n  lidwork estimate jobs --ndjson\n  lidwork estimate jobs --csv > order.csv\n`)
-    .action(async (words: string[], { json = false, ndjson = false, csv = false, unitPrices = false, ...books }: Options) => {
+    .action(async (words: string[], { json = false, ndjson = false, csv = false, bom = false, unitPrices = false, ...books }: Options) => {
       const { jobOpener, reportOf } = await import('../jobs.ts')
       const { estimateJson } = await import('../../estimate/to-json.ts')
       const files = await inputs(run, words)
@@ -24,6 +25,7 @@ export function addEstimate(root: Command, run: Run): void {
       const openJob = await jobOpener(run, books)
       if (!openJob) return
       let printed = 0
+      const stock = new Map<string, number>()
       for (const input of files) await run.guard(input.file, async () => {
         const bytes = await input.read()
         if (bytes === undefined) return
@@ -34,8 +36,8 @@ export function addEstimate(root: Command, run: Run): void {
         if (json) await run.print(`${JSON.stringify(out, undefined, 2)}\n`)
         else if (ndjson) await run.print(`${JSON.stringify(out)}\n`)
         else if (csv) {
-          const { orderHead, orderLines } = await import('../../papers/csv.ts')
-          await run.print((printed++ > 0 ? '' : orderHead()) + orderLines(out))
+          const { BOM, orderHead, orderLines } = await import('../../papers/csv.ts')
+          await run.print((printed++ > 0 ? '' : (bom ? BOM : '') + orderHead()) + orderLines(out, stock))
         } else {
           const { terminalEstimate } = await import('../../papers/terminal.ts')
           await run.print((printed++ > 0 ? '\n\n' : '') + terminalEstimate(out, run.look()))

@@ -47,7 +47,7 @@ export const deckedFloor = area({
     }
 
     // Under the boards: what the joists leave room for, at its packed density.
-    const chosen = books.blown(around.fill ?? books.blownItems[0]!)!
+    const chosen = books.fillFor(around.fill)!
     const framing = work(joistShare, { joistWidthIn: row(joist.widthIn, 'in', `lumber: ${joist.size}`, lumber.source), spacingIn })
     const depthIn = work(cavityDepth, { framingIn: joistIn, keptIn: old.keptIn, airIn: none('in', 'no air is kept under boards') })
     const targetR = item.rValue === undefined ? books.target() : q('rValue'), addedR = work(shortR, { targetR, existingR: old.existingR }), need = work(needR, { shortR: addedR })

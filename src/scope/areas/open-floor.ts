@@ -1,8 +1,7 @@
 import * as f from '../../fields/index.ts'
-import { personHours, wholePacks } from '../../calc/arithmetic.ts'
+import { personHours } from '../../calc/arithmetic.ts'
 import { bags, ceilingLoad, exposedJoist, joistShare, layerWeight, markers, topOfFill } from '../../calc/fill.ts'
 import { averageR, finalR, gappedR, needR, shortR } from '../../calc/heat.ts'
-import { lineCents } from '../../calc/price.ts'
 import type { BlownProduct, Books, ChartAnswer, ChartRow, Product } from '../../books/books.ts'
 import type { Finding } from '../../findings/finding.ts'
 import { lumber } from '../../reference/ceilings.ts'
@@ -11,7 +10,7 @@ import { asTape } from '../../units/tape.ts'
 import { assumed, exactly, given, row, work, type Quantity } from '../../units/quantity.ts'
 import { accessOf, areaId, ceilingKey, floorSize, framingKey, goalKey, headroomKey, oldLayers, rectanglesKey, websKey, type AreaMeasure, type FloorAround } from '../area-kind.ts'
 import { baseR } from '../ceiling.ts'
-import { blowTasks } from '../blow.ts'
+import { bagsCents, blowTasks } from '../blow.ts'
 import { ceilingLimit, loadGates } from '../ceiling-load.ts'
 import { eaveWork } from '../eaves.ts'
 import { fabricOf } from '../fabric.ts'
@@ -104,8 +103,7 @@ export function floorTakeoff(found: Found<Floor>, books: Books, around: FloorAro
   const existingR = cover === 'batts' && gaps.value > 0 ? work(gappedR, { r: listedR, gaps, base: baseR() }) : listedR
   const addedR = work(shortR, { targetR, existingR })
   const need = work(needR, { shortR: addedR })
-  const fillItem = around.fill ?? books.blownItems[0]
-  const chosen = fillItem === undefined ? undefined : books.blown(fillItem)
+  const chosen = books.fillFor(around.fill, need)
   if (around.fill === undefined && chosen) assumes.push(assumed('fill', 1, 'each', `${chosen.name} for areas that name no fill`, 'no choices.fill in the file'))
   const wanted = cover === 'blow' && need.value > 0 && chosen ? chosen.answer(need) : undefined
   const answer: ChartAnswer | undefined = wanted && chosen && way.roomIn ? inRoom(wanted, chosen, need, keptIn, way.roomIn) : wanted
@@ -153,7 +151,7 @@ export function floorTakeoff(found: Found<Floor>, books: Books, around: FloorAro
   const neighborRows = answer?.is === 'row' ? [answer.below, answer.above].flatMap(r => {
     if (!r || !chosen) return []
     const n = bagsFor(r)
-    return [{ chartR: r.r, bags: n, bagsCents: work(lineCents, { amount: work(wholePacks, { needed: n, wastePct: chosen.wastePct, pack: chosen.pack }), unitPriceCents: chosen.unitPriceCents }) }]
+    return [{ chartR: r.r, bags: n, bagsCents: bagsCents(n, chosen) }]
   }) : []
 
   return {

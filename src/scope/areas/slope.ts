@@ -38,7 +38,7 @@ export const slope = area({
     const framing = work(joistShare, { joistWidthIn: widthIn, spacingIn })
     const airIn = item.chute === 'yes' ? q('chuteIn', books.start('chute', 1, 'in', 'air kept under the deck of a slope', 'IRC R806.3 least')) : none('in', 'no chute')
     const depthIn = work(cavityDepth, { framingIn: rafterIn, keptIn: old.keptIn, airIn })
-    const chosen = books.blown(around.fill ?? books.blownItems[0]!)!
+    const chosen = books.fillFor(around.fill)!
     const targetR = item.rValue === undefined ? books.target() : q('rValue'), addedR = work(shortR, { targetR, existingR: old.existingR }), need = work(needR, { shortR: addedR })
     const fills = need.value > 0 && depthIn.value > 0, p = packed(chosen, areaFt2, framing, depthIn, books), load = work(ceilingLoad, { keptPsf: old.keptPsf, addedPsf: p.psf })
     const board = { ...found, item: { id, joists: item.rafters, ceiling: item.ceiling } } as never, limit = ceilingLimit(board), over = fills ? loadGates(board, load, limit, books) : { gates: [], tasks: [] }

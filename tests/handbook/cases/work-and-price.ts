@@ -129,6 +129,15 @@ export default [
     { id: 'three appliances', inputs: { setUp: 1, count: 3, each: 0.5 }, expected: 2.5, ...byHand, note: '1 + 3 · 0.5 = 2.5' },
   ]),
   ...group({ formula: 'person-days', source: HOUSE, obtained: 'computed independently', table: 'worked house, materials', tolerance: 0, toleranceWhy: 'a count' }, [{ id: 'two people, three days', inputs: { crew: 2, days: 3 }, expected: 6 }]),
+  ...group({ formula: 'net-of-stock', ...byHand }, [
+    { id: 'ten on hand', inputs: { packs: 51.3, stock: 10 }, expected: 42, note: '51.3 − 10 = 41.3, up: 42' },
+    { id: 'half a roll on hand', inputs: { packs: 1.14, stock: 0.5 }, expected: 1, note: '1.14 − 0.5 = 0.64, up: 1' },
+    { id: 'more on hand than it takes', inputs: { packs: 3, stock: 8 }, expected: 0, note: '3 − 8, not below 0: 0' },
+  ]),
+  ...group({ formula: 'from-stock', ...byHand }, [
+    { id: 'all that is on hand', inputs: { packs: 51.3, stock: 10 }, expected: 10, note: 'at most what is on hand: 10' },
+    { id: 'as much as it takes', inputs: { packs: 1.14, stock: 4 }, expected: 1.14, note: 'at most what it takes: 1.14' },
+  ]),
   ...group({ formula: 'difference', ...byHand }, [
     { id: 'glass over cellulose', inputs: { after: 593000, before: 556500 }, expected: 36500, note: '5,930 − 5,565 = $365' },
     { id: 'cheaper', inputs: { after: 500, before: 700 }, expected: -200, note: '500 − 700 = −200' },
