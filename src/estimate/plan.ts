@@ -1,6 +1,7 @@
 // From a job to the work that stands: taken off, gated, in order, with its days. What it costs comes after.
 import type { Books, Product } from '../books/books.ts'
 import { ductAllowance } from '../calc/duct.ts'
+import { defaultLeak } from '../calc/energy.ts'
 import type { JobFile } from '../job/job-file.ts'
 import { zoneOf } from '../reference/zones.ts'
 import { COVERING, opensHold, type Gate, type Measure, type Task } from '../scope/kind.ts'
@@ -50,7 +51,7 @@ export function plan(data: JobFile, books: Books): Plan {
   const needed = wanted(measures.flatMap(m => m.tasks.map(t => done(beware(t, gates.gates), gates.gates)))).filter(t => !opensHold(t) || gates.gates.some(g => g.clearedByTask === t.id && g.open))
   const appliances = data.appliances ?? []
   const untested = appliances.filter(a => gates.gates.some(g => g.open && g.of === a.id && g.clearedByTask === 'test-combustion-in'))
-  const ductTarget = data.house.floorAreaFt2 === undefined || (data.tests?.ductTest ?? 'none') === 'none' ? undefined : work(ductAllowance, { floorFt2: given(data.house.floorAreaFt2, 'ft2', '/house/floorAreaFt2'), perHundred: books.start('duct-leakage', 4, 'cfm', 'duct leakage wanted at 25 Pa for 100 ft² of floor', 'IECC R403.3.4 of 2012 to 2021 for new houses (from memory, high); an existing house is bound by none') })
+  const ductTarget = (data.tests?.ductTest ?? 'none') === 'none' ? undefined : wantedOfDucts(data, books)
   const noFan = gates.gates.some(g => g.open && g.state === 'stop' && (g.code === 'vermiculite' || g.code === 'suspect-duct-wrap'))
   const listed = !gates.gates.some(g => g.open && g.clearedByTask === 'look-appliances')
   const scope = needed.filter(t => !opensHold(t))
@@ -60,6 +61,13 @@ export function plan(data: JobFile, books: Books): Plan {
   const stands = verdict === 'stop' ? nothingStands(left, gates.gates) : left
   const { planned, days } = withDays(merged(stands.open), books)
   return { data, zone, taken, measures, declined, gates, standing: stands, verdict, steps: ordered(planned, data.areas.map(a => a.id)), days, ductTarget, noFan }
+}
+
+/** Advice for a duct test: by the floor, else by the air that is moved. */
+function wantedOfDucts({ house: { floorAreaFt2 }, energy }: JobFile, books: Books): Quantity<'cfm'> | undefined {
+  if (floorAreaFt2 !== undefined) return work(ductAllowance, { floorFt2: given(floorAreaFt2, 'ft2', '/house/floorAreaFt2'), perHundred: books.start('duct-leakage', 4, 'cfm', 'duct leakage wanted at 25 Pa for 100 ft² of floor', 'IECC R403.3.4 of 2012 to 2021 for new houses (from memory, high); an existing house is bound by none') })
+  const fanCfm = energy?.heating?.fanCfm
+  return fanCfm === undefined ? undefined : work(defaultLeak, { cfm: given(fanCfm, 'cfm', '/energy/heating/fanCfm'), share: books.start('duct-leakage-fan', 0.1, 'fraction', 'duct leakage wanted at 25 Pa, of the air that is moved', 'programs for existing houses ask for 10 to 15 % (from memory, low)') })
 }
 
 /** A product by its name, blown or not. */

@@ -26,3 +26,7 @@ test('a duct test says what is wanted: 1,800 ft² at 4 cfm for 100 are 72 (IECC 
   const e = house({ tests: { ductTest: 'out' } })
   expect([e.airLeakage, e.tasks.find(t => t.id === 'duct-test')!.title]).toEqual([{ ductCfm25Target: 72 }, 'Duct test: CFM25 of the sealed ducts, 72 wanted at most'])
 })
+test('without a floor a tenth of the air that is moved (programs for existing houses, from memory): 120 of 1,200 cfm', () => {
+  expect(house({ house: { state: 'WI', yearBuilt: 2004 }, tests: { ductTest: 'out' }, energy: { heating: { fuel: 'gas', efficiency: 0.8, fanCfm: 1200 } } }).airLeakage).toEqual({ ductCfm25Target: 120 })
+})
+})
