@@ -22,6 +22,12 @@ export interface AreaOut {
   finalR?: number; averageR?: number; uBefore?: number; uAfter?: number; edgeStripFt?: number
   /** The taper at the eaves: fill at the inside face of the wall, and what the strip averages. */
   edgeStrip?: { widthFt: number; areaFt2: number; wallDepthIn: number; averageR: number }
+  /** What was found, from the ceiling up. */
+  layers?: { id: string; fill: string; depthIn: number; layerR: number; stays: boolean }[]
+  /** What a drawing of the eave needs; wall and gap where the ceiling ends at a roof edge. */
+  section?: { heelIn: number; pitch: number; joistIn: number; joistWidthIn: number; spacingIn: number; wallIn?: number; ventGapIn?: number }
+  /** Length of a baffle along the roof, and the top of dams and curbs above the ceiling. */
+  baffleIn?: number; damTopIn?: number
   markers?: number
   /** Bags for this area as the crew counts them; all areas of a product come to its exact bags, up. */
   wholeBags?: number

@@ -51,6 +51,7 @@ export function eaveWork(found: Found<RoofEdge>, eaves: readonly Found<Eave>[], 
   const heelIn = q('heelIn'), pitch = q('roofPitch')
   const spacingIn = given(item.joists.spacingIn, 'in', `${at}/joists/spacingIn`)
   const marginIn = books.start('baffle-margin', 2, 'in', 'baffle above the blown top', 'code asks for above the fill; a company may ask for more')
+  const edge = { wallIn, ventGapIn: gapIn }
   const length = work(baffleLength, { topIn: x.topInitial, marginIn, heelIn, gapIn, pitch, outsideIn: exactly(0, 'in', 'the baffle starts at the outer plate edge') })
   const wide = item.joists.spacingIn > 20
   const baffle = books.product(wide ? 'baffle-24' : 'baffle-16')
@@ -84,9 +85,9 @@ export function eaveWork(found: Found<RoofEdge>, eaves: readonly Found<Eave>[], 
   const strip = (fullIn: Quantity<'in'>, keptIn: Quantity<'in'>, keptPerInch: Quantity<'R/in'>, newPerInch: Quantity<'R/in'>, widthIn: Quantity<'in'>) =>
     work(stripU, { base: x.base, heelIn, gapIn, pitch, wallIn, widthIn, keptIn, keptPerInch, fullIn, newPerInch })
   const widthIn = work(stripWidth, { heelIn, gapIn, pitch, fullIn: x.topSettled, wallIn, mostIn })
-  if (widthIn.value <= 0) return { tasks, sides, windBlocks }
+  if (widthIn.value <= 0) return { tasks, sides, windBlocks, edge, baffleIn: length }
   return {
-    tasks, sides, windBlocks, widthFt: work(inFeet, { lengthIn: widthIn }), wallDepthIn: work(eaveDepth, { heelIn, gapIn, pitch, runIn: wallIn, fullIn: x.topSettled }),
+    tasks, sides, windBlocks, edge, baffleIn: length, widthFt: work(inFeet, { lengthIn: widthIn }), wallDepthIn: work(eaveDepth, { heelIn, gapIn, pitch, runIn: wallIn, fullIn: x.topSettled }),
     strip: { areaFt2: work(stripArea, { eaveFt, widthIn, corners }), uAfter: strip(x.topSettled, x.keptIn, x.keptPerInch, x.newPerInch, widthIn),
       uBefore: strip(x.beforeDepth, x.beforeDepth, x.beforePerInch, exactly(0, 'R/in', 'nothing blown yet'), widthIn) },
   }

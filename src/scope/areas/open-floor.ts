@@ -2,6 +2,7 @@ import * as f from '../../fields/index.ts'
 import { personHours } from '../../calc/arithmetic.ts'
 import { bags, ceilingLoad, exposedJoist, joistShare, layerWeight, markers, topOfFill } from '../../calc/fill.ts'
 import { averageR, finalR, gappedR, needR, shortR } from '../../calc/heat.ts'
+import { height } from '../../calc/seal.ts'
 import type { BlownProduct, Books, ChartAnswer, ChartRow, Product } from '../../books/books.ts'
 import type { Finding } from '../../findings/finding.ts'
 import { lumber } from '../../reference/ceilings.ts'
@@ -15,7 +16,7 @@ import { ceilingLimit, loadGates } from '../ceiling-load.ts'
 import { eaveWork } from '../eaves.ts'
 import { fabricOf } from '../fabric.ts'
 import { facingWork } from '../facings.ts'
-import { fillOf, type Found, type Gate, type Task } from '../kind.ts'
+import { damMargin, fillOf, type Found, type Gate, type Task } from '../kind.ts'
 import { layerSchema } from '../layers.ts'
 import { oldFillWork } from '../old-fill.ts'
 
@@ -74,7 +75,7 @@ export function floorFaults(found: Found<Floor>): Finding[] {
 }
 
 const FILL_FIGURES = ['product', 'chartR', 'battR', 'interpolated', 'settledDepthIn', 'initialDepthIn', 'topOfFillInitialIn', 'topOfFillSettledIn', 'bags', 'addedWeightPsf',
-  'ceilingLoadPsf', 'finalR', 'averageR', 'uAfter', 'edgeStripFt', 'edgeStrip', 'markers', 'neighborRows', 'lighter'] as const
+  'ceilingLoadPsf', 'finalR', 'averageR', 'uAfter', 'edgeStripFt', 'edgeStrip', 'baffleIn', 'damTopIn', 'markers', 'neighborRows', 'lighter'] as const
 
 /** What another kind of floor says of itself. */
 export interface FloorWay {
@@ -117,7 +118,8 @@ export function floorTakeoff(found: Found<Floor>, books: Books, around: FloorAro
 
   const joist = lumber.rows.find(r => r.size === item.joists.size)!
   const joistIn = row(joist.depthIn, 'in', `lumber: ${joist.size}`, lumber.source)
-  const framingShare = work(joistShare, { joistWidthIn: row(joist.widthIn, 'in', `lumber: ${joist.size}`, lumber.source), spacingIn: given(item.joists.spacingIn, 'in', `${at}/joists/spacingIn`) })
+  const joistWidthIn = row(joist.widthIn, 'in', `lumber: ${joist.size}`, lumber.source), spacingIn = given(item.joists.spacingIn, 'in', `${at}/joists/spacingIn`)
+  const framingShare = work(joistShare, { joistWidthIn, spacingIn })
   const exposedJoistIn = work(exposedJoist, { joistIn, keptIn })
   const bagsFor = (r: ChartRow) => work(bags, { netAreaFt2, framingShare, exposedJoistIn, settledDepthIn: r.settledDepthIn, coverageFt2: r.coverageFt2 })
   const loadFor = (r: ChartRow) => work(ceilingLoad, { keptPsf, addedPsf: r.weightPsf })
@@ -161,6 +163,10 @@ export function floorTakeoff(found: Found<Floor>, books: Books, around: FloorAro
         topOfFillInitialIn: topInitial, topOfFillSettledIn: topSettled, bags: bagCount, addedWeightPsf: blown.weightPsf, ceilingLoadPsf: load } : {}),
       ...(batt && rowOf && load ? { product: batt.item, battR: rowOf.r, settledDepthIn: rowOf.settledDepthIn, topOfFillSettledIn: topSettled, addedWeightPsf: rowOf.weightPsf, ceilingLoadPsf: load } : {}),
       ...(limit ? { ceilingLimitPsf: limit } : {}),
+      layers: layers.map((l, i) => ({ id: `layer-${i + 1}`, fill: l.item.fill, depthIn: l.depthIn, layerR: l.r, stays: l.kept })),
+      section: { heelIn: q('heelIn'), pitch: q('roofPitch'), joistIn, joistWidthIn, spacingIn, ...eaves.edge },
+      ...(rowOf && eaves.baffleIn ? { baffleIn: eaves.baffleIn } : {}),
+      ...(blown ? { damTopIn: work(height, { topOfFillInitialIn: topInitial, marginIn: damMargin(books) }) } : {}),
       finalR: rowOf ? work(finalR, { existingR, chartR: rowOf.r }) : existingR,
       ...(eaves.widthFt && eaves.strip && eaves.wallDepthIn ? { edgeStripFt: eaves.widthFt, edgeStrip: { widthFt: eaves.widthFt, areaFt2: eaves.strip.areaFt2, wallDepthIn: eaves.wallDepthIn, averageR: work(averageR, { u: eaves.strip.uAfter, base }) } } : {}),
       ...(blown ? { markers: work(markers, { areaFt2: netAreaFt2 }) } : {}),
