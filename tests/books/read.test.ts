@@ -7,6 +7,7 @@ import { subcontractNames, valueIds, workNames } from '../../src/books/names.ts'
 import { readCompany, readPrices, type BookRead } from '../../src/books/read.ts'
 import { findingJson, renderFinding } from '../../src/findings/render.ts'
 import { newCompany, newPrices } from '../../src/papers/new-books.ts'
+import { draftLimits } from '../../src/reference/draft.ts'
 import { filesIn, text } from '../structure/source.ts'
 
 const PRICES = newPrices(), COMPANY = newCompany()
@@ -110,8 +111,10 @@ describe('the names that a company file may use', () => {
   })
   test('and none that nothing asks for', () => {
     const bags = ['bag-cellulose-truck', 'bag-cellulose-rental', 'bag-glass-truck', 'bag-glass-rental'] // made from the machine
+    const limits = draftLimits.rows.map(l => `draft-limit-${l.vent}`) // made from the vent
+    expect(source).toContain('`draft-limit-${vent}`')
     for (const bag of bags) expect(source).toContain(`\`${bag.replace(/truck|rental/, '${machine}')}\``)
-    expect([...workNames, ...valueIds, ...subcontractNames].filter(n => !bags.includes(n) && !source.includes(`'${n}'`))).toEqual([])
+    expect([...workNames, ...valueIds, ...subcontractNames].filter(n => !bags.includes(n) && !limits.includes(n) && !source.includes(`'${n}'`))).toEqual([])
   })
 })
 

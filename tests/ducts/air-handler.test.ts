@@ -29,4 +29,3 @@ test('a duct test says what is wanted: 1,800 ft² at 4 cfm for 100 are 72 (IECC 
 test('without a floor a tenth of the air that is moved (programs for existing houses, from memory): 120 of 1,200 cfm', () => {
   expect(house({ house: { state: 'WI', yearBuilt: 2004 }, tests: { ductTest: 'out' }, energy: { heating: { fuel: 'gas', efficiency: 0.8, fanCfm: 1200 } } }).airLeakage).toEqual({ ductCfm25Target: 120 })
 })
-})
