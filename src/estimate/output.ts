@@ -116,6 +116,28 @@ export interface SavingsOut {
   missing: string[]
 }
 
+/** One figure of the survey that may be off, and what it moves by itself. */
+export interface UncertainOut {
+  path: string; line: number; where: string
+  /** Written ~, a mean of probes, a word nobody knew, floor nobody saw. */
+  why: 'about' | 'probes' | 'unknown' | 'unseen'
+  stands: string; ends: (number | string)[]; better: string
+  downCents: number; upCents: number; downHours: number; upHours: number
+  /** By how much the range of the price narrows once it is known. */
+  narrowsCents: number
+}
+/** Price and hours by what the survey itself leaves uncertain; rates and prices are taken as they are. */
+export interface RangesOut {
+  method: string
+  totalCentsLow: number; totalCentsExpected: number; totalCentsHigh: number
+  personHoursLow: number; personHoursExpected: number; personHoursHigh: number
+  /** Paths of at most three entries of `uncertain`, most first. */
+  measureAgain: string[]
+  uncertain: UncertainOut[]
+  /** Ends at which other work would be priced: no part of the range. */
+  outside: { path: string; line: number; where: string; says: string; why: string }[]
+}
+
 export interface EstimateOut {
   format: typeof ESTIMATE_FORMAT
   job: { id: string; title: string; status: string; surveyedOn: string; customer?: string }
@@ -155,6 +177,8 @@ export interface EstimateOut {
   price: PriceOut
   /** Only where it is asked for. */
   unitPrices?: UnitPriceOut[]
+  /** Only where it is asked for, and never under a stop. */
+  ranges?: RangesOut
   findings: FindingOut[]
   overrides: { path: string; value: number | string; insteadOf: number | string }[]
   assumptions: AssumptionOut[]

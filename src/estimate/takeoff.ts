@@ -116,6 +116,7 @@ export function takeoff(job: JobFile, books: Books): Taken {
     ...(job.exhausts ?? []).map((e, i) => exhaustMeasure(found(e, `/exhausts/${i}`, e.id), job.appliances === undefined || job.appliances.some(takesRoomAir), books)),
     ...[draftWarning((job.exhausts ?? []).map((e, i) => found(e, `/exhausts/${i}`, e.id)), job.appliances ?? [], { ...(cfm50 ? { cfm50 } : {}), ...(mostCut ? { cut: mostCut } : {}) }, books) ?? []].flat(),
     ...alarms(job, books),
+    { figures: {}, tasks: [], unknowns: job.areas.flatMap(a => ('unseenFt2' in a && a.unseenFt2 !== undefined ? [`Openings in ${a.unseenFt2} ft² of ${a.id} that nobody could look at.`] : [])) },
   ]
   const vents = atticVents(job.eaves === undefined ? undefined : eaves, job.highVents?.map((v, i) => found(v, `/highVents/${i}`, `high-vent-${i + 1}`)), {
     areaFt2: total('ft2', Object.fromEntries(areas.filter(a => a.measure.floor).map(a => [a.id, a.measure.figures['areaFt2'] as Quantity]))), edition: job.target.code, zone, retarder: areas.every(a => !a.measure.floor || a.measure.retarder),

@@ -5,7 +5,7 @@ import { printable } from '../findings/printable.ts'
 import { nearest } from '../findings/suggest.ts'
 import { colonWithoutSpace } from './yaml.ts'
 import { asNumberText, notANumber, ranged, unitWords } from './number-texts.ts'
-import type { FileKind, Node } from './schema.ts'
+import { isRecord, ofKind, own, placeIn, type FileKind, type Node, type Place } from './schema.ts'
 
 /** A fault as the validator reports it. */
 export interface Fault { readonly instancePath: string; readonly keyword: string; readonly params: Readonly<Record<string, unknown>> }
@@ -24,8 +24,6 @@ const short = (text: string): string => {
 }
 const wordsFor = (words: readonly string[], key: string): string =>
   words.length === 1 ? `the only word for ${key} is ${words[0]!}` : `the words for ${key} are ${words.length > MOST_WORDS ? words.join(' ') : listed(words, 'and')}`
-const isRecord = (v: unknown): v is Record<string, unknown> => typeof v === 'object' && v !== null && !Array.isArray(v)
-const own = <V>(record: Readonly<Record<string, V>> | undefined, key: string): V | undefined => (record && Object.hasOwn(record, key) ? record[key] : undefined)
 const kindsOf = (node: Node): string[] => (node.oneOf ?? []).map(({ $ref }) => $ref.slice('#/$defs/'.length))
 const without = (description: string | undefined): string => (description ?? '').replace(/ \[[^\]]*\]$/, '').split(';')[0]!
 
@@ -78,26 +76,9 @@ class Messages {
     return { code, severity: 'error', path, says, why, mend, ...(on ? { on } : {}) }
   }
 
-  /** The part of the schema for a place of the data, and the value there. */
-  private at(path: string): { node: Node | undefined; value: unknown; key: string; index: boolean; required: boolean } {
-    let node: Node | undefined = this.root, value = this.typed.data, key = '', index = false, required = true
-    for (const k of keysOf(path)) {
-      node = this.kindNode(node, value)
-      if (Array.isArray(value)) { node = node?.items; value = value[Number(k)]; index = true; continue }
-      required = node?.required?.includes(k) ?? false
-      node = own(node?.properties, k) ?? (node?.additionalProperties || undefined)
-      value = isRecord(value) ? own(value, k) : undefined
-      key = k
-      index = false
-    }
-    return { node, value, key, index, required }
-  }
+  private at(path: string): Place { return placeIn(this.root, this.typed.data, path) }
 
-  private kindNode(node: Node | undefined, value: unknown): Node | undefined {
-    if (!node?.oneOf) return node
-    const kind = isRecord(value) ? value['kind'] : undefined
-    return typeof kind === 'string' ? own(this.root.$defs, kind) : undefined
-  }
+  private kindNode(node: Node | undefined, value: unknown): Node | undefined { return ofKind(this.root, node, value) }
 
   // ---- Keys
 

@@ -1,4 +1,5 @@
 // A file format as JSON Schema, as the reader and the findings look at it.
+import { keysOf } from '../findings/places.ts'
 import type { Grammar } from '../units/tape.ts'
 import type { Reads } from './normalize.ts'
 
@@ -74,4 +75,33 @@ export function readsOf(format: object): Reads {
   }
   visit(format as Node)
   return Object.fromEntries([...reads].filter((r): r is [string, Grammar | 'name'] => r[1] !== 'as it stands'))
+}
+
+export const isRecord = (v: unknown): v is Record<string, unknown> => typeof v === 'object' && v !== null && !Array.isArray(v)
+/** A key of the mapping itself, never one that every object has. */
+export const own = <V>(record: Readonly<Record<string, V>> | undefined, key: string): V | undefined => (record && Object.hasOwn(record, key) ? record[key] : undefined)
+
+/** Of a choice of kinds the one that the value names. */
+export function ofKind(root: Node, node: Node | undefined, value: unknown): Node | undefined {
+  if (!node?.oneOf) return node
+  const kind = isRecord(value) ? value['kind'] : undefined
+  return typeof kind === 'string' ? own(root.$defs, kind) : undefined
+}
+
+/** The part of a schema for a place of the data, and what stands there. */
+export interface Place { readonly node: Node | undefined; readonly value: unknown; readonly key: string; /** An entry of a list. */ readonly index: boolean; readonly required: boolean }
+
+/** @param path JSON pointer */
+export function placeIn(root: Node, data: unknown, path: string): Place {
+  let node: Node | undefined = root, value = data, key = '', index = false, required = true
+  for (const k of keysOf(path)) {
+    node = ofKind(root, node, value)
+    if (Array.isArray(value)) { node = node?.items; value = value[Number(k)]; index = true; continue }
+    required = node?.required?.includes(k) ?? false
+    node = own(node?.properties, k) ?? (node?.additionalProperties || undefined)
+    value = isRecord(value) ? own(value, k) : undefined
+    key = k
+    index = false
+  }
+  return { node, value, key, index, required }
 }

@@ -6,7 +6,7 @@ import { layerR, rPerInch, squeezeLoss } from '../calc/heat.ts'
 import type { Books } from '../books/books.ts'
 import { conditions, densities, fills } from '../reference/fills.ts'
 import { sourceOf } from '../reference/table.ts'
-import { exactly, given, row, work, type Quantity } from '../units/quantity.ts'
+import { exactly, given, overList, row, work, type Quantity } from '../units/quantity.ts'
 import { part } from './kind.ts'
 
 export const layerSchema = f.fields({
@@ -39,8 +39,7 @@ export function readLayers(items: readonly LayerItem[], listAt: string, books: B
   return items.map((item, i) => {
     const at = `${listAt}/${i}`
     const probes = item.depthIn.map((_, n) => part(at, 'depthIn', item.depthIn, n))
-    const depthIn = probes.length === 1 ? probes[0] as Quantity<'in'> : { value: mean.fn(Object.fromEntries(probes.map((p, n) => [String(n), p.value]))), unit: 'in' as const,
-      from: { is: 'worked' as const, by: mean, inputs: named(probes, n => `probe${n + 1}`) } }
+    const depthIn = probes.length === 1 ? probes[0] as Quantity<'in'> : overList(mean, 'in', named(probes, n => `probe${n + 1}`))
     const fill = books.fill(item.fill)
     const source = fills.rows.find(r => r.fill === item.fill)!
     const perInch = row(fill.rPerIn, 'R/in', `fills: ${item.fill}`, sourceOf(fills, source))

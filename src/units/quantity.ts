@@ -73,11 +73,14 @@ const sum: Formula = {
   fn: x => Object.values(x as Record<string, number>).reduce((a, b) => a + b, 0),
 }
 
-/** The sum of figures in one unit; the keys name the lines in the explanation. */
-export function total<U extends Unit>(unit: U, lines: Readonly<Record<string, Quantity>> | readonly Quantity[]): Quantity<U> {
+/** A formula over a list of figures, however many; the keys name them in the explanation. */
+export function overList<U extends Unit>(by: Formula, unit: U, lines: Readonly<Record<string, Quantity>> | readonly Quantity[]): Quantity<U> {
   const inputs = Array.isArray(lines) ? Object.fromEntries(lines.map((q, i) => [String(i + 1), q])) : lines as Record<string, Quantity>
-  return { value: sum.fn(Object.fromEntries(Object.entries(inputs).map(([k, q]) => [k, q.value]))), unit, from: { is: 'worked', by: sum, inputs } }
+  return { value: by.fn(Object.fromEntries(Object.entries(inputs).map(([k, q]) => [k, q.value]))), unit, from: { is: 'worked', by, inputs } }
 }
+
+/** The sum of figures in one unit. */
+export const total = <U extends Unit>(unit: U, lines: Readonly<Record<string, Quantity>> | readonly Quantity[]): Quantity<U> => overList(sum, unit, lines)
 
 export const given = <U extends Unit>(value: number, unit: U, at: string, as?: string): Quantity<U> =>
   ({ value, unit, from: as === undefined ? { is: 'given', at } : { is: 'given', at, as } })

@@ -131,4 +131,8 @@ export const unpublished: Readonly<Record<string, string>> = {
   'heat-by-floor': ARITHMETIC,
   'kwh-by-bill': ARITHMETIC,
   'kwh-capped': ARITHMETIC,
+  'standard-deviation': 'no published case seen; NIST StRD NumAcc1 from memory; hand arithmetic',
+  'mean-off': 'no published case seen; the GUM’s twenty readings from memory; hand arithmetic',
+  'joined': 'no published case seen; the end gauge of the GUM, H.1, from memory; hand arithmetic',
+  'about-off': ARITHMETIC, 'low-end': ARITHMETIC, 'high-end': ARITHMETIC, 'moved': ARITHMETIC, 'narrowed': ARITHMETIC, 'unseen-more': ARITHMETIC,
 }

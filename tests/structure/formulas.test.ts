@@ -8,7 +8,7 @@ const isFormula = (v: unknown): v is Formula => typeof v === 'object' && v !== n
 const modules = await Promise.all(filesIn('src/calc', /\.ts$/).map(async file => await import(/* @vite-ignore */ `../../${file}`) as Record<string, unknown>))
 const formulas: readonly Formula[] = [...modules, chartFormulas].flatMap(m => Object.values(m as Record<string, unknown>)).filter(isFormula)
 /** Takes any number of lines: its arguments are the probes of the file. */
-const OF_LINES = ['mean']
+const OF_LINES = ['mean', 'standard-deviation', 'joined']
 
 test('every formula of the source is looked at here, and formulas stand in calc and beside the chart', () => {
   const written = sources.flatMap(f => f === 'src/units/quantity.ts' ? [] : [...text(f).matchAll(/\bformula\(\{\s*id: '([^']+)'/g)].map(m => ({ f, id: m[1]! })))

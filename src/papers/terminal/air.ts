@@ -11,7 +11,7 @@ const BAR = 24
 /** From 0 to the high end: ticks at the ends, a cross where it is expected, ] where it was held down. */
 function bar(low: number, expected: number, high: number, capped: boolean): string {
   const at = (x: number): number => Math.min(BAR - 1, Math.round(x / high * (BAR - 1))), from = at(low), cross = Math.max(from + 1, Math.min(BAR - 2, at(expected)))
-  return ' '.repeat(from) + Array.from({ length: BAR - from }, (_, i) => (i === 0 ? '|' : i === BAR - 1 - from ? capped ? ']' : '|' : i === cross - from ? '+' : '-')).join('')
+  return NB.repeat(from) + Array.from({ length: BAR - from }, (_, i) => (i === 0 ? '|' : i === BAR - 1 - from ? capped ? ']' : '|' : i === cross - from ? '+' : '-')).join('')
 }
 
 export const rangeOf = (low: number, high: number, of: (x: number) => string = two): string => (of(low) === of(high) ? of(low) : `${of(low)} to ${of(high)}`)

@@ -25,6 +25,7 @@ export const floorKeys = {
   id: areaId,
   rectanglesFt: rectanglesKey,
   leaveOut: f.optional(f.list(f.fields({ what: f.text('what it is', { examples: ['stair head'] }), areaFt2: f.number('ft2', { above: 0, max: 50000 }, 'area not to be filled') }, 'a part left out'), 'parts of the rectangles that are not filled')),
+  unseenFt2: f.optional(f.number('ft2', { above: 0, max: 50000 }, 'floor nobody could look at: its openings are not in this file', { examples: [120] })),
   joists: framingKey('the ceiling joist or bottom chord'),
   ceiling: ceilingKey,
   roofPitch: f.number('rise in 12', { above: 0, max: 24 }, 'roof slope over the eave', { examples: [5] }),
@@ -53,6 +54,7 @@ export function floorFaults(found: Found<Floor>): Finding[] {
   const gross = item.rectanglesFt.reduce((sum, [a, b]) => sum + a * b, 0)
   const left = (item.leaveOut ?? []).reduce((sum, p) => sum + p.areaFt2, 0)
   if (left >= gross) out.push({ code: 'nothing-left-to-fill', severity: 'error', path: `${at}/leaveOut`, says: `${left} ft2 is left out of ${gross} ft2`, why: 'nothing of the floor remains', mend: 'correct the rectangles, or drop the area' })
+  if (item.unseenFt2 !== undefined && item.unseenFt2 >= gross) out.push({ code: 'nothing-seen', severity: 'error', path: `${at}/unseenFt2`, says: `${item.unseenFt2} ft2 unseen of ${gross} ft2`, why: 'a floor that nobody saw can be given no price', mend: 'look at part of it, or leave the area out of the job' })
   item.existing.forEach((l, i) => {
     const here = `${at}/existing/${i}`
     const form = fills.rows.find(r => r.fill === l.fill)!.form
