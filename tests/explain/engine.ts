@@ -22,7 +22,7 @@ const compile = (symbols: string) => {
 /** Works the symbols out with these inputs. */
 export function evaluated(symbols: string, inputs: Readonly<Record<string, number>>): number {
   if (symbols === 'sum' || symbols === 'mean' || symbols === 'std') return math[symbols](Object.values(inputs)) as number
-  if (symbols === 'hypot') return math.hypot(...Object.values(inputs))
+  if (symbols === 'hypot') return math.hypot(0, ...Object.values(inputs))
   const made = compile(symbols).evaluate({ ...helpers, ...inputs })
   const last = typeof made === 'object' && made !== null && 'entries' in made ? (made as { entries: unknown[] }).entries.at(-1) : made
   if (typeof last !== 'number') throw new Error(`${symbols} gives ${String(last)}`)
