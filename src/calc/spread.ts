@@ -27,9 +27,9 @@ export const highEnd = formula({ id: 'high-end', says: 'expected + what moves it
   fn: x => halfUp(roundUp((x.expected + x.moved) / x.step) * x.step, 0.01) })
 
 /** By how much the range narrows once one of its parts is known. */
-export const narrowed = formula({ id: 'narrowed', says: 'down + up, less the same without this one: √(down² − its own²) + √(up² − its own²)', symbols: 'down + up - sqrt(max(0, down^2 - ownDown^2)) - sqrt(max(0, up^2 - ownUp^2))', source: `${GUM}, 5.1.2`,
-  args: { down: ['any', 0, LOTS], up: ['any', 0, LOTS], ownDown: ['any', 0, LOTS], ownUp: ['any', 0, LOTS] }, gives: 'each',
-  fn: x => x.down + x.up - Math.sqrt(Math.max(0, x.down ** 2 - x.ownDown ** 2)) - Math.sqrt(Math.max(0, x.up ** 2 - x.ownUp ** 2)) })
+export const narrowed = formula({ id: 'narrowed', says: 'below + above, less the same without this one: √(below² − its own²) + √(above² − its own²)', symbols: 'below + above - sqrt(max(0, below^2 - ownBelow^2)) - sqrt(max(0, above^2 - ownAbove^2))', source: `${GUM}, 5.1.2`,
+  args: { below: ['any', 0, LOTS], above: ['any', 0, LOTS], ownBelow: ['any', 0, LOTS], ownAbove: ['any', 0, LOTS] }, gives: 'each',
+  fn: x => x.below + x.above - Math.sqrt(Math.max(0, x.below ** 2 - x.ownBelow ** 2)) - Math.sqrt(Math.max(0, x.above ** 2 - x.ownAbove ** 2)) })
 
 /** Floor that nobody saw may leak as the floor that somebody did. */
 export const unseenMore = formula({ id: 'unseen-more', says: 'sealing of what was seen · unseen ÷ seen', symbols: 'sealing * unseenFt2 / seenFt2', source: 'judgment: at most as many openings to the square foot as where somebody looked', args: { sealing: ['any', 0, LOTS], unseenFt2: ['ft2', 0, 1e6], seenFt2: ['ft2', 1, 1e6] }, gives: 'each', fn: x => x.sealing * x.unseenFt2 / x.seenFt2 })

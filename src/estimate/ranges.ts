@@ -56,7 +56,7 @@ export function ranges(job: Job, books: Books): Linked<RangesOut> | undefined {
   const { totalCents } = priced(now.planned, books).prices as { totalCents: Cents }
   // Ends are what would be offered: in the steps of the company. Where nothing moves it, the price is its own end.
   const ends = (far: Cents, of: typeof lowEnd): Cents => far.value === 0 ? totalCents : inUnit('cents', work(of, { expected: now.cents, moved: far, step: step.value > 0 ? step : cent }))
-  const uncertain = moves.map(m => ({ ...m, narrows: inUnit('cents', work(narrowed, { down, up, ownDown: m.down, ownUp: m.up })) }))
+  const uncertain = moves.map(m => ({ ...m, narrows: inUnit('cents', work(narrowed, { below: down, above: up, ownBelow: m.down, ownAbove: m.up })) }))
     .sort((a, b) => b.narrows.value - a.narrows.value || b.moreH.value + b.lessH.value - a.moreH.value - a.lessH.value || byText(a.doubt.path, b.doubt.path))
   return {
     method: methodOf(books), totalCentsLow: ends(down, lowEnd), totalCentsExpected: totalCents, totalCentsHigh: ends(up, highEnd),

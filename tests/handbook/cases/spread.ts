@@ -41,9 +41,9 @@ export default [
     { id: 'cheaper', inputs: { after: 600, before: 650 }, expected: -50, note: '600 − 650 = −50' },
   ]),
   ...group({ formula: 'narrowed', ...byHand }, [
-    { id: 'two of one size both ways', inputs: { down: 5, up: 5, ownDown: 3, ownUp: 4 }, expected: 3, note: '10 − √(25 − 9) − √(25 − 16) = 10 − 4 − 3 = 3' },
-    { id: 'the only one', inputs: { down: 5, up: 2, ownDown: 5, ownUp: 2 }, expected: 7, note: '5 + 2 − 0 − 0 = 7' },
-    { id: 'one way only', inputs: { down: 13, up: 0, ownDown: 5, ownUp: 0 }, expected: 1, note: '13 − √(169 − 25) = 13 − 12 = 1' },
+    { id: 'two of one size both ways', inputs: { below: 5, above: 5, ownBelow: 3, ownAbove: 4 }, expected: 3, note: '10 − √(25 − 9) − √(25 − 16) = 10 − 4 − 3 = 3' },
+    { id: 'the only one', inputs: { below: 5, above: 2, ownBelow: 5, ownAbove: 2 }, expected: 7, note: '5 + 2 − 0 − 0 = 7' },
+    { id: 'one way only', inputs: { below: 13, above: 0, ownBelow: 5, ownAbove: 0 }, expected: 1, note: '13 − √(169 − 25) = 13 − 12 = 1' },
   ]),
   ...group({ formula: 'unseen-more', ...byHand }, [
     { id: 'a tenth', inputs: { sealing: 900, unseenFt2: 120, seenFt2: 1080 }, expected: 100, note: '900 · 120 ÷ 1,080 = 100' },
