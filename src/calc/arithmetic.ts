@@ -47,7 +47,7 @@ export const usedPacks = formula({ id: 'used-packs', says: 'needed · (1 + waste
   args: { needed: ['any', 0, LOTS], wastePct: ['pct', 0, 100], pack: ['any', 1e-6, LOTS] }, gives: 'each',
   fn: x => roundUp(x.needed * (1 + x.wastePct / 100) / x.pack, 0.01) })
 
-export const netOfStock = formula({ id: 'net-of-stock', says: 'purchase units taken − on hand, not below 0, up to whole ones', symbols: 'ceil(max(0, packs - stock))', source: 'order of the company: what is on hand is used first',
+export const netOfStock = formula({ id: 'net-of-stock', says: 'purchase units taken − on hand, not below 0, up to whole ones', symbols: 'up(max(0, packs - stock))', source: 'order of the company: what is on hand is used first',
   args: { packs: ['each', 0, LOTS], stock: ['each', 0, LOTS] }, gives: 'each', fn: x => roundUp(Math.max(0, x.packs - x.stock)) })
 
 export const fromStock = formula({ id: 'from-stock', says: 'the lesser of purchase units taken and on hand', symbols: 'min(packs, stock)', source: 'order of the company: what is on hand is used first',
