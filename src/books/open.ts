@@ -2,7 +2,7 @@
 import type { JobTarget } from './job-target.ts'
 import { fills, type Fill } from '../reference/fills.ts'
 import { ductTargets } from '../reference/ducts.ts'
-import { sourceOf } from '../reference/table.ts'
+import { fromRow } from '../reference/table.ts'
 import { targets } from '../reference/targets.ts'
 import { zoneOf } from '../reference/zones.ts'
 import { assumed, given, row, total, work, type Quantity, type Unit } from '../units/quantity.ts'
@@ -80,14 +80,14 @@ export function shelf(prices: PriceBook, companyFile: CompanyFile): Shelf {
         const t = job.rValue === undefined ? ductTargets.rows.find(r => r.edition === job.code) : undefined
         if (!t) return steady.start('duct-r', 8, 'R', 'R wanted on ducts in the attic', 'the goal of the job is no code edition')
         const narrow = acrossIn < t.narrowIn, r = narrow ? t.narrowR : use === 'supply' ? t.supplyR : t.returnR
-        return row(r, 'R', `duct-targets: ${t.edition}, ${t.section}, ${narrow ? `under ${t.narrowIn} in across` : use}`, sourceOf(ductTargets, t))
+        return fromRow(ductTargets, t, r, 'R', `${t.edition}, ${t.section}, ${narrow ? `under ${t.narrowIn} in across` : use}`)
       },
       target() {
         if (job.rValue !== undefined) return given(job.rValue, 'R', '/target/rValue')
         const t = targets.rows.find(r => r.edition === job.code)!
         const { zone, map, counties, at, as } = zoneOf(job, job.code)!
-        const from = `targets: ${t.edition}, table ${t.section}, zone ${zone}`, picked = given(Number.parseInt(zone), 'each', at, as)
-        return map ? row(t.r[zone], 'R', `${from}; ${map.title}: ${counties}`, `${targets.source}; ${map.source}`, picked) : row(t.r[zone], 'R', from, targets.source, picked)
+        const from = `${t.edition}, table ${t.section}, zone ${zone}`, picked = given(Number.parseInt(zone), 'each', at, as)
+        return map ? fromRow(targets, { source: `${targets.source}; ${map.source}` }, t.r[zone], 'R', `${from}; ${map.title}: ${counties}`, picked) : fromRow(targets, t, t.r[zone], 'R', from, picked)
       },
     }),
   }

@@ -6,12 +6,12 @@ import type { Books } from '../books/books.ts'
 import { byText, type Finding } from '../findings/finding.ts'
 import type { JobFile } from '../job/job-file.ts'
 import { infiltrationHeights, nClimates, nHeights, nShelters } from '../reference/infiltration.ts'
-import { sourceOf, type Table } from '../reference/table.ts'
+import { fromRow, type Table } from '../reference/table.ts'
 import { airCut, ceilingShare, effectiveArea, equivalentArea, ranged, type Range } from '../scope/air-cut.ts'
 import { itself, type Task } from '../scope/kind.ts'
 import { leaks } from '../scope/leaks.ts'
 import type { Ventilation } from '../scope/energy.ts'
-import { exactly, given, row, total, work, type Quantity } from '../units/quantity.ts'
+import { exactly, given, total, work, type Quantity } from '../units/quantity.ts'
 import type { Step } from './order.ts'
 import { closes } from './parts.ts'
 import type { Taken } from './takeoff.ts'
@@ -27,7 +27,7 @@ export interface HouseAir {
   readonly fanCfm?: Quantity<'cfm'>
 }
 
-const ofRow = <R extends object>(t: Table<R>, r: R & { readonly source?: string }, value: number, unit: Quantity['unit'], which: string) => row(value, unit, `${t.name}: ${which}`, sourceOf(t, r)) as Quantity<never>
+const ofRow = <R extends object>(t: Table<R>, r: R & { readonly source?: string }, value: number, unit: Quantity['unit'], which: string) => fromRow(t, r, value, unit, which) as Quantity<never>
 const INSIDE_F = (books: Books) => books.start('inside-winter', 70, '°F', 'rooms in winter')
 
 /** Lowest floor to ceiling: measured, else by its stories. */

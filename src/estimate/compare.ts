@@ -1,5 +1,6 @@
 // Two estimates figure by figure, by the paths that `explain` uses.
 import { minusExactly } from '../units/money.ts'
+import { byName, isFields } from './named.ts'
 
 /** One figure that is not as recorded. `recorded` is absent for what is new, `now` for what has gone. */
 export interface Difference { readonly path: string; readonly recorded?: unknown; readonly now?: unknown; /** now − recorded, for numbers, exact. */ readonly difference?: number }
@@ -8,26 +9,6 @@ export interface Difference { readonly path: string; readonly recorded?: unknown
 export interface Tolerance { readonly of?: string; readonly amount?: number; readonly pct?: number }
 
 export interface Compared { readonly differences: readonly Difference[]; /** Numbers that differ, within a tolerance. */ readonly within: number }
-
-type Fields = Readonly<Record<string, unknown>>
-const isFields = (v: unknown): v is Fields => typeof v === 'object' && v !== null && !Array.isArray(v)
-
-/** What names an entry of a list, the first that there is. */
-const NAMES = ['id', 'item', 'task', 'code', 'path', 'chartR'] as const
-
-/** The entries of a list by their names; the second of one name is `name-2`. Undefined where they have none: a list of plain values is one figure. */
-function byName(list: readonly unknown[]): ReadonlyMap<string, unknown> | undefined {
-  const out = new Map<string, unknown>()
-  for (const entry of list) {
-    const key = isFields(entry) ? NAMES.find(n => n in entry) : undefined
-    if (key === undefined) return undefined
-    const name = String((entry as Fields)[key])
-    let n = 1
-    while (out.has(n === 1 ? name : `${name}-${n}`)) n++
-    out.set(n === 1 ? name : `${name}-${n}`, entry)
-  }
-  return out
-}
 
 const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b)
 

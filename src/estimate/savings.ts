@@ -7,7 +7,7 @@ import type { JobFile } from '../job/job-file.ts'
 import { degreeDaysOf } from '../reference/climate.ts'
 import { energyPrices } from '../reference/energy-prices.ts'
 import { carbon, fuels } from '../reference/fuels.ts'
-import { sourceOf } from '../reference/table.ts'
+import { fromRow, sourceOf } from '../reference/table.ts'
 import { ENDS, ranged, type End, type Range } from '../scope/air-cut.ts'
 import { assumed, exactly, given, row, total, work, type Quantity } from '../units/quantity.ts'
 import type { Step } from './order.ts'
@@ -83,7 +83,7 @@ export function yearlySavings(job: JobFile, plan: Plan, books: Books): Savings {
   if (!plan.naturalCut) missing.push('tests.cfm50 and house.stories: what sealing saves is not in these figures')
   if (!heating || !fuel || !price || days.hdd65 === undefined || (heating.yearlyBill === undefined && house.floorAreaFt2 === undefined)) return { ...beside, savings: { missing } }
 
-  const hdd = days.hdd65, efficiency = given(heating.efficiency, 'fraction', '/energy/heating/efficiency'), unitBtu = row(fuel.btu, 'Btu', `fuels: ${fuel.fuel}`, sourceOf(fuels, fuel))
+  const hdd = days.hdd65, efficiency = given(heating.efficiency, 'fraction', '/energy/heating/efficiency'), unitBtu = fromRow(fuels, fuel, fuel.btu, 'Btu', fuel.fuel)
   const share: Range<'fraction'> = {
     low: books.start('realization-low', 0.6, 'fraction', 'share of the degree-day saving that is realized, at least', 'judgment, by what field studies find'), expected: books.start('realization', 0.8, 'fraction', 'share of the degree-day saving that is realized', 'judgment, by what field studies find'),
     high: books.start('realization-high', 1, 'fraction', 'share of the degree-day saving that is realized, at most', 'judgment, by what field studies find'),

@@ -13,10 +13,10 @@ const DIGITS: readonly (readonly [RegExp, number])[] = [
 ]
 const COUNTS = 1e-6
 
-export function printed(name: string, value: number): number {
-  const step = DIGITS.find(([ends]) => ends.test(name))?.[1] ?? COUNTS
-  return halfUp(value, step)
-}
+/** The step to which a figure of this name is printed, half up. */
+export const stepOf = (name: string): number => DIGITS.find(([ends]) => ends.test(name))?.[1] ?? COUNTS
+
+export const printed = (name: string, value: number): number => halfUp(value, stepOf(name))
 
 /** Linked figures as plain data, rounded by their names. */
 export function plain(value: unknown, name: string): unknown {

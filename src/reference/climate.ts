@@ -1,4 +1,5 @@
 // Degree days for a house: its own, a station's, or its state's.
+import { fromRow } from './table.ts'
 import { given, row, type Quantity } from '../units/quantity.ts'
 import { coolingDays, heatingDays } from './degree-days.ts'
 import { stations } from './stations.ts'
@@ -32,7 +33,7 @@ export function degreeDaysOf({ degreeDays, station }: Asked, state: string): Deg
   if (at) return { hdd65: row(at.hdd65, '°F·day', `stations: ${at.id}`, STATION_SOURCE), cdd65: row(at.cdd65, '°F·day', `stations: ${at.id}`, STATION_SOURCE), from: `${at.name} ${at.state}, ${STATION_SOURCE}${at.fair ? ', fair only' : ''}` }
   const heat = heatingDays.rows.find(r => r.state === state), cool = coolingDays.rows.find(r => r.state === state)
   return {
-    ...(heat ? { hdd65: row(heat.hdd65, '°F·day', `heating-days: ${state}`, heatingDays.source) } : {}), ...(cool ? { cdd65: row(cool.cdd65, '°F·day', `cooling-days: ${state}`, coolingDays.source) } : {}),
+    ...(heat ? { hdd65: fromRow(heatingDays, heat, heat.hdd65, '°F·day', state) } : {}), ...(cool ? { cdd65: fromRow(coolingDays, cool, cool.cdd65, '°F·day', state) } : {}),
     from: `mean of ${state} by population, NOAA Climate Prediction Center`,
   }
 }

@@ -1,5 +1,5 @@
-import { row, type Quantity } from '../units/quantity.ts'
-import { sourceOf, table } from './table.ts'
+import { type Quantity } from '../units/quantity.ts'
+import { fromRow, table } from './table.ts'
 
 export const pipeMaterials = ['pvc', 'copper', 'steel', 'cast-iron', 'cpvc'] as const
 export type PipeMaterial = (typeof pipeMaterials)[number]
@@ -25,6 +25,6 @@ const rowsOf = (material: PipeMaterial) => pipes.rows.filter(r => r.series === S
 /** Outside of a pipe; undefined where the table has no such size. */
 export function outsideOf(material: PipeMaterial, nominal: Quantity<'in'>): Quantity<'in'> | undefined {
   const r = rowsOf(material).find(x => x.nominalIn === nominal.value)
-  return r && row(r.outsideIn, 'in', `pipes: ${r.series} ${r.nominalIn}`, sourceOf(pipes, r), nominal)
+  return r && fromRow(pipes, r, r.outsideIn, 'in', `${r.series} ${r.nominalIn}`, nominal)
 }
 export const sizesOf = (material: PipeMaterial): number[] => rowsOf(material).map(r => r.nominalIn)

@@ -1,5 +1,5 @@
-import { table } from '../reference/table.ts'
-import { given, row, type Quantity } from '../units/quantity.ts'
+import { fromRow, table } from '../reference/table.ts'
+import { given, type Quantity } from '../units/quantity.ts'
 
 // Access factors on person-hours (judgment; a company may put its own rates in the company file).
 
@@ -23,18 +23,18 @@ export const hatchRows = table<{ shortIn: number; longIn: number; factor: number
 /** Headroom at a step's edge is the roomier step: 60 in and more is 1.0. */
 export const headroomFactor = (headroomIn: Quantity<'in'>): Quantity<'factor'> => {
   const s = headroomSteps.rows.find(r => headroomIn.value < r.upTo)!
-  return row(s.factor, 'factor', `${headroomSteps.name}: under ${s.upTo} in`, headroomSteps.source, headroomIn)
+  return fromRow(headroomSteps, s, s.factor, 'factor', s.upTo === Infinity ? 'over the last step' : `under ${s.upTo} in`, headroomIn)
 }
 export const oldFillFactor = (depthIn: Quantity<'in'>): Quantity<'factor'> => {
   const s = oldFillSteps.rows.find(r => depthIn.value <= r.upTo + 1e-9)!
-  return row(s.factor, 'factor', `${oldFillSteps.name}: to ${s.upTo} in`, oldFillSteps.source, depthIn)
+  return fromRow(oldFillSteps, s, s.factor, 'factor', s.upTo === Infinity ? 'over the last step' : `to ${s.upTo} in`, depthIn)
 }
 export const websFactor = (webs: Webs, at: string | undefined): Quantity<'factor'> => {
   const r = websRows.rows.find(x => x.webs === webs)!
-  return row(r.factor, 'factor', `${websRows.name}: ${webs}`, websRows.source, at === undefined ? undefined : given(r.factor, 'factor', at, webs))
+  return fromRow(websRows, r, r.factor, 'factor', webs, at === undefined ? undefined : given(r.factor, 'factor', at, webs))
 }
 export const hatchFactor = (sides: readonly [Quantity, Quantity] | undefined): Quantity<'factor'> => {
-  if (!sides) return row(1, 'factor', `${hatchRows.name}: no hatch in the file`, hatchRows.source)
+  if (!sides) return fromRow(hatchRows, {}, 1, 'factor', 'no hatch in the file')
   const r = hatchRows.rows.find(x => sides[0].value >= x.shortIn - 1e-9 && sides[1].value >= x.longIn - 1e-9)!
-  return row(r.factor, 'factor', `${hatchRows.name}: ${r.shortIn} × ${r.longIn} in and up`, hatchRows.source, sides[0])
+  return fromRow(hatchRows, r, r.factor, 'factor', `${r.shortIn} × ${r.longIn} in and up`, sides[0])
 }

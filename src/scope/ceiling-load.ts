@@ -2,9 +2,9 @@
 import { personHours } from '../calc/arithmetic.ts'
 import type { Books } from '../books/books.ts'
 import { ceilingLimits, MOST_PSF_ROW } from '../reference/ceilings.ts'
-import { sourceOf } from '../reference/table.ts'
+import { fromRow } from '../reference/table.ts'
 import { asTape } from '../units/tape.ts'
-import { exactly, given, row, work, type Quantity } from '../units/quantity.ts'
+import { exactly, given, work, type Quantity } from '../units/quantity.ts'
 import { COVERING, itself, type Found, type Gate, type Task } from './kind.ts'
 
 /** The parts of an area that its ceiling hangs on. */
@@ -19,7 +19,7 @@ export function ceilingLimit(found: Found<Ceiling>): Quantity<'lb/ft2'> | undefi
   const { ceiling: { board, thicknessIn }, joists: { spacingIn } } = found.item
   const rows = ceilingLimits.rows.filter(r => r.board === board && thicknessIn >= r.thicknessIn - 1e-9 && r.spacingIn >= spacingIn - 1e-9)
   const best = rows.sort((a, b) => a.spacingIn - b.spacingIn || b.thicknessIn - a.thicknessIn)[0]
-  return best && row(best.limitPsf, 'lb/ft2', `ceiling-limits: ${board} ${asTape(best.thicknessIn)} in at ${best.spacingIn} in`, sourceOf(ceilingLimits, best), given(spacingIn, 'in', `${found.at}/joists/spacingIn`))
+  return best && fromRow(ceilingLimits, best, best.limitPsf, 'lb/ft2', `${board} ${asTape(best.thicknessIn)} in at ${best.spacingIn} in`, given(spacingIn, 'in', `${found.at}/joists/spacingIn`))
 }
 
 /** Over the limit a look may open it; over what any listed ceiling carries, or on a sagging one, nothing is blown. */

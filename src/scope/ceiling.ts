@@ -1,11 +1,11 @@
 // What a ceiling has besides insulation.
 import { surfaces } from '../reference/targets.ts'
-import { sourceOf } from '../reference/table.ts'
-import { row, type Quantity, type Unit } from '../units/quantity.ts'
+import { fromRow } from '../reference/table.ts'
+import { type Quantity, type Unit } from '../units/quantity.ts'
 
 const surface = <U extends Unit>(what: string, unit: U): Quantity<U> => {
   const r = surfaces.rows.find(s => s.what === what)!
-  return row(r.r, unit, `surfaces: ${what}`, sourceOf(surfaces, r))
+  return fromRow(surfaces, r, r.r, unit, what)
 }
 /** Films and board. */
 export const baseR = (): Quantity<'R'> => surface('base', 'R')

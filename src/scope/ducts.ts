@@ -5,9 +5,9 @@ import { airCarried, airLeaving, boxBore, boxOutside, ductSkin, ductU, heatLost,
 import type { Books, Product } from '../books/books.ts'
 import type { Finding } from '../findings/finding.ts'
 import { ductGaps, stretchOut } from '../reference/ducts.ts'
-import { sourceOf } from '../reference/table.ts'
+import { fromRow } from '../reference/table.ts'
 import { asTape } from '../units/tape.ts'
-import { exactly, given, row, total, work, type Quantity } from '../units/quantity.ts'
+import { exactly, given, total, work, type Quantity } from '../units/quantity.ts'
 import { CAUTION, declinable, itself, takes, timesOf, type AreaAround, type Figures, type Found, type Measure, type Need, type Task } from './kind.ts'
 
 export const ductSchema = f.fields({
@@ -146,7 +146,7 @@ export function ductTakeoff(found: Found<Duct>, books: Books, area: AreaAround, 
     const wrap = wrapFor(short, books), wrapR = wrap.rValue ?? exactly(0, 'R', 'the price book gives no R for it'), thicknessIn = wrap.thicknessIn ?? books.start('duct-wrap-thickness', 3, 'in', 'thickness of duct wrap')
     const cut = stretchOut.rows.find(r => r.thicknessIn >= thicknessIn.value - 1e-9) ?? stretchOut.rows.at(-1)!
     const column = round || item.shape === 'oval' ? 'roundIn' : item.shape === 'square' ? 'squareIn' : 'rectangularIn'
-    const wrapFt2 = work(wrapArea, { roundIn: around(thicknessNow(found, books)), allowanceIn: row(cut[column], 'in', `stretch-out: ${asTape(cut.thicknessIn)} in wrap, ${item.shape}`, sourceOf(stretchOut, cut), thicknessIn), lengthFt, runs })
+    const wrapFt2 = work(wrapArea, { roundIn: around(thicknessNow(found, books)), allowanceIn: fromRow(stretchOut, cut, cut[column], 'in', `${asTape(cut.thicknessIn)} in wrap, ${item.shape}`, thicknessIn), lengthFt, runs })
     rAfter = total('R', { there: rBefore, wrap: wrapR })
     if (rAfter.value < targetR.value - 1e-9) findings.push({ code: 'duct-wrap-too-thin', severity: 'warning', path: `${at}/insulationR`, says: `R ${rAfter.value} of ${targetR.value} on ${id}`, why: `${wrap.item} brings R ${wrapR.value} as installed, and the price book has no thicker wrap`, mend: 'add a thicker duct wrap to the price book' })
     tasks.push({ ...base, id: `wrap-ducts-${item.in}-r-${targetR.value}`, title: `Wrap ducts to R-${targetR.value} as installed, jacket out, seams taped`, phase: 'wrap', work: 'wrap', closes: id, buries: [id],

@@ -5,8 +5,8 @@ import { depressurization } from '../calc/draft.ts'
 import { lineCents } from '../calc/price.ts'
 import type { Books } from '../books/books.ts'
 import { fanFlows } from '../reference/draft.ts'
-import { sourceOf } from '../reference/table.ts'
-import { exactly, given, row, total, work, type Quantity } from '../units/quantity.ts'
+import { fromRow } from '../reference/table.ts'
+import { exactly, given, total, work, type Quantity } from '../units/quantity.ts'
 import { leakExponent } from './air-cut.ts'
 import { drafts, type Appliance } from './appliances.ts'
 import { draftLimit } from './draft-limit.ts'
@@ -47,7 +47,7 @@ export function draftWarning(exhausts: readonly Found<Exhaust>[], appliances: re
   const drafting = appliances.filter(drafts), running = exhausts.filter(e => e.item.kind !== 'power-attic-fan' && e.item.kind !== 'whole-house-fan')
   if (house.cfm50 === undefined || drafting.length === 0 || running.length === 0) return undefined
   // Of several hoods the largest runs; all else together.
-  const flow = ({ item, at }: Found<Exhaust>): Quantity<'cfm'> => { const r = fanFlows.rows.find(x => x.kind === item.kind)!; return item.cfm === undefined ? row(r.cfm, 'cfm', `fan-flows: ${r.kind}`, sourceOf(fanFlows, r)) : given(item.cfm, 'cfm', `${at}/cfm`) }
+  const flow = ({ item, at }: Found<Exhaust>): Quantity<'cfm'> => { const r = fanFlows.rows.find(x => x.kind === item.kind)!; return item.cfm === undefined ? fromRow(fanFlows, r, r.cfm, 'cfm', r.kind) : given(item.cfm, 'cfm', `${at}/cfm`) }
   const hoods = running.filter(e => e.item.kind === 'hood').sort((a, b) => flow(b).value - flow(a).value), together = [...hoods.slice(0, 1), ...running.filter(e => e.item.kind !== 'hood')]
   const exhaustCfm = total('cfm', Object.fromEntries(together.map(e => [e.id, flow(e)])))
   const cfm50 = house.cut ? work(lessCut, { before: house.cfm50, cut: house.cut }) : house.cfm50

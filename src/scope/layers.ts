@@ -5,8 +5,8 @@ import { layerWeight } from '../calc/fill.ts'
 import { layerR, rPerInch, squeezeLoss } from '../calc/heat.ts'
 import type { Books } from '../books/books.ts'
 import { conditions, densities, fills } from '../reference/fills.ts'
-import { sourceOf } from '../reference/table.ts'
-import { exactly, given, overList, row, work, type Quantity } from '../units/quantity.ts'
+import { fromRow } from '../reference/table.ts'
+import { exactly, given, overList, work, type Quantity } from '../units/quantity.ts'
 import { part } from './kind.ts'
 
 export const layerSchema = f.fields({
@@ -42,9 +42,9 @@ export function readLayers(items: readonly LayerItem[], listAt: string, books: B
     const depthIn = probes.length === 1 ? probes[0] as Quantity<'in'> : overList(mean, 'in', named(probes, n => `probe${n + 1}`))
     const fill = books.fill(item.fill)
     const source = fills.rows.find(r => r.fill === item.fill)!
-    const perInch = row(fill.rPerIn, 'R/in', `fills: ${item.fill}`, sourceOf(fills, source))
+    const perInch = fromRow(fills, source, fill.rPerIn, 'R/in', item.fill)
     const dense = densities.rows.find(r => r.fill === item.fill)!
-    const density = row(dense.densityPcf, 'lb/ft3', `densities: ${item.fill}`, sourceOf(densities, dense))
+    const density = fromRow(densities, dense, dense.densityPcf, 'lb/ft3', item.fill)
     const squeezed = item.labelIn === undefined || item.labelR === undefined ? exactly(0, 'fraction', 'not squeezed, or no label')
       : work(squeezeLoss, { depthIn, labelIn: given(item.labelIn, 'in', `${at}/labelIn`) })
     const perInchHere = item.labelIn === undefined || item.labelR === undefined ? perInch
@@ -58,7 +58,7 @@ export function readLayers(items: readonly LayerItem[], listAt: string, books: B
       psf: work(layerWeight, { depthIn, densityPcf: density }),
       // A refitted batt has no gaps left; loose fill has no gap grade.
       gaps: fill.form === 'loose' || item.action === 'refit' || !grade ? exactly(0, 'fraction', 'no gaps counted')
-        : row(grade.gaps, 'fraction', `conditions: ${item.condition}`, sourceOf(conditions, grade)),
+        : fromRow(conditions, grade, grade.gaps, 'fraction', item.condition),
     }
   })
 }
@@ -67,7 +67,7 @@ export function readLayers(items: readonly LayerItem[], listAt: string, books: B
 /** Before the work a batt that will be refitted still has its gaps. */
 export function gapNow(l: Layer): Quantity<'fraction'> {
   const grade = fills.rows.find(r => r.fill === l.item.fill)!.form === 'batt' ? conditions.rows.find(c => c.condition === l.item.condition) : undefined
-  return grade ? row(grade.gaps, 'fraction', `conditions: ${grade.condition}`, sourceOf(conditions, grade)) : exactly(0, 'fraction', 'no gaps counted')
+  return grade ? fromRow(conditions, grade, grade.gaps, 'fraction', grade.condition) : exactly(0, 'fraction', 'no gaps counted')
 }
 
 

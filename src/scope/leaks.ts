@@ -3,8 +3,8 @@ import { holeLeak, leakOf, seamPath } from '../calc/leak.ts'
 import { edge, inFeet } from '../calc/seal.ts'
 import type { Books } from '../books/books.ts'
 import { leakage } from '../reference/leakage.ts'
-import { sourceOf } from '../reference/table.ts'
-import { exactly, row, work, type Quantity } from '../units/quantity.ts'
+import { fromRow } from '../reference/table.ts'
+import { exactly, work, type Quantity } from '../units/quantity.ts'
 
 /** Effective leakage areas at 4 Pa: as found, with the least and the most it may be, and closed. */
 export interface Leak { readonly before: Quantity<'in2'>; readonly least: Quantity<'in2'>; readonly most: Quantity<'in2'>; readonly after: Quantity<'in2'> }
@@ -12,7 +12,7 @@ export interface Leak { readonly before: Quantity<'in2'>; readonly least: Quanti
 const END = { bestIn2: '', minIn2: ', least', maxIn2: ', most' } as const
 const ofRow = (item: string, end: keyof typeof END): Quantity<'in2'> => {
   const r = leakage.rows.find(x => x.item === item)!
-  return row(r[end], 'in2', `leakage: ${r.title}, ${r.per === 'ft' ? 'a foot' : r.per === 'ft2' ? 'a square foot' : 'each'}${END[end]}`, sourceOf(leakage, r))
+  return fromRow(leakage, r, r[end], 'in2', `${r.title}, ${r.per === 'ft' ? 'a foot' : r.per === 'ft2' ? 'a square foot' : 'each'}${END[end]}`)
 }
 /** Of so many, or of so many feet. */
 export const leaks = (item: string, amount: Quantity, end: keyof typeof END = 'bestIn2'): Quantity<'in2'> => work(leakOf, { eachIn2: ofRow(item, end), amount })

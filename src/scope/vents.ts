@@ -6,9 +6,9 @@ import { freeNeeded, shareOf, soffitFree, ventRatio, ventsFree, ventsToAdd } fro
 import type { Books } from '../books/books.ts'
 import type { Finding } from '../findings/finding.ts'
 import { editions } from '../reference/targets.ts'
-import { sourceOf } from '../reference/table.ts'
+import { fromRow } from '../reference/table.ts'
 import { COLD_ZONES, ventRules } from '../reference/ventilation.ts'
-import { exactly, given, row, total, work, type Quantity } from '../units/quantity.ts'
+import { exactly, given, total, work, type Quantity } from '../units/quantity.ts'
 import type { Eave } from './eaves.ts'
 import { CAUTION, itself, type Found, type Gate, type Task } from './kind.ts'
 
@@ -58,7 +58,7 @@ export function atticVents(eaves: readonly Found<Eave>[] | undefined, high: read
   const sum = (lines: readonly Quantity[], none: string): Quantity<'in2'> => lines.length === 0 ? exactly(0, 'in2', none) : total('in2', lines)
   const low = sum(told.map(e => work(soffitFree, { lengthFt: e.q('lengthFt'), perFt: given(e.item.netFreeIn2PerFt!, 'in2/ft', `${e.at}/netFreeIn2PerFt`) })), 'no vented eave')
   const top = sum(high.map(v => (v.item.kind === 'ridge' ? work(soffitFree, { lengthFt: v.q('lengthFt'), perFt: given(v.item.netFreeIn2PerFt!, 'in2/ft', `${v.at}/netFreeIn2PerFt`) }) : work(ventsFree, { count: v.q('count'), eachIn2: v.q('netFreeIn2') }))), 'no high vent')
-  const part = (n: number) => row(n, 'factor', `vent-rules: ${rule.edition}`, sourceOf(ventRules, rule)), share = (n: number) => row(n, 'fraction', `vent-rules: ${rule.edition}`, sourceOf(ventRules, rule))
+  const part = (n: number) => fromRow(ventRules, rule, n, 'factor', rule.edition), share = (n: number) => fromRow(ventRules, rule, n, 'fraction', rule.edition)
   const reduced = work(freeNeeded, { areaFt2: around.areaFt2, ratio: part(rule.reduced) })
   const highWanted = work(shareOf, { needed: reduced, share: share(rule.high) }), lowWanted = work(shareOf, { needed: reduced, share: share(rule.low) })
   const cold = around.zone !== undefined && COLD_ZONES.includes(around.zone), balanced = top.value >= highWanted.value - 1e-9 && low.value >= lowWanted.value - 1e-9

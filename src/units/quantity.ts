@@ -14,8 +14,8 @@ export interface Quantity<U extends Unit = Unit> {
 export type Origin =
   /** Written in the job file: a JSON pointer, whose line is looked up when someone asks. */
   | { readonly is: 'given'; readonly at: string; readonly as?: string }
-  /** A row of a book or table, and the figure that picked it. */
-  | { readonly is: 'row'; readonly at: string; readonly source: string; readonly pickedBy?: Quantity }
+  /** A row of a book or table, and the figure that picked it; of a reference table with its name, and how the value came to stand there. */
+  | { readonly is: 'row'; readonly at: string; readonly source: string; readonly pickedBy?: Quantity; readonly table?: string; readonly obtained?: string }
   /** Nobody said it: a starting value that the company file or the job may replace. */
   | { readonly is: 'assumed'; readonly id: string; readonly what: string; readonly why: string; readonly per?: string }
   | { readonly is: 'worked'; readonly by: Formula; readonly inputs: Readonly<Record<string, Quantity>> }

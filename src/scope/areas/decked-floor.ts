@@ -4,7 +4,8 @@ import { baysOf, cavityDepth, holesNeeded } from '../../calc/dense.ts'
 import { ceilingLoad, joistShare, topOfFill } from '../../calc/fill.ts'
 import { fieldU, finalR, joistPathR, needR, seriesR, shortR } from '../../calc/heat.ts'
 import { lumber } from '../../reference/ceilings.ts'
-import { given, row, total, work } from '../../units/quantity.ts'
+import { fromRow } from '../../reference/table.ts'
+import { given, total, work } from '../../units/quantity.ts'
 import { accessOf, area, floorSize, none, NO_EAVES, oldLayers } from '../area-kind.ts'
 import { baseR, woodPerInch } from '../ceiling.ts'
 import { ceilingLimit, loadGates } from '../ceiling-load.ts'
@@ -33,7 +34,7 @@ export const deckedFloor = area({
   takeoff(found, books, around) {
     const { item, at, q } = found, id = item.id
     const joist = lumber.rows.find(r => r.size === item.joists.size)!, spacingIn = given(item.joists.spacingIn, 'in', `${at}/joists/spacingIn`)
-    const joistIn = row(joist.depthIn, 'in', `lumber: ${joist.size}`, lumber.source)
+    const joistIn = fromRow(lumber, joist, joist.depthIn, 'in', joist.size)
     const size = floorSize(item.rectanglesFt, item.leaveOut ?? [], at), old = oldLayers(item.existing, `${at}/existing`, books), { access, findings: reached } = accessOf(found, old.oldDepth, around.hatchIn, books)
     const hours = (rateId: string, starting: number) => work(personHours, { amount: size.netAreaFt2, rate: books.rate(rateId, starting, PER_100), access })
     if (item.way === 'lift') {
@@ -48,7 +49,7 @@ export const deckedFloor = area({
 
     // Under the boards: what the joists leave room for, at its packed density.
     const chosen = books.fillFor(around.fill)!
-    const framing = work(joistShare, { joistWidthIn: row(joist.widthIn, 'in', `lumber: ${joist.size}`, lumber.source), spacingIn })
+    const framing = work(joistShare, { joistWidthIn: fromRow(lumber, joist, joist.widthIn, 'in', joist.size), spacingIn })
     const depthIn = work(cavityDepth, { framingIn: joistIn, keptIn: old.keptIn, airIn: none('in', 'no air is kept under boards') })
     const targetR = item.rValue === undefined ? books.target() : q('rValue'), addedR = work(shortR, { targetR, existingR: old.existingR }), need = work(needR, { shortR: addedR })
     const fills = need.value > 0 && depthIn.value > 0, p = packed(chosen, size.netAreaFt2, framing, depthIn, books), limit = ceilingLimit(found)

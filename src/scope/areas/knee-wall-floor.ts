@@ -3,7 +3,8 @@ import { personHours } from '../../calc/arithmetic.ts'
 import { baysOf, blockArea, blockEdge } from '../../calc/dense.ts'
 import { bead } from '../../calc/seal.ts'
 import { lumber } from '../../reference/ceilings.ts'
-import { given, row, work } from '../../units/quantity.ts'
+import { fromRow } from '../../reference/table.ts'
+import { given, work } from '../../units/quantity.ts'
 import { accessOf, area, oldLayers } from '../area-kind.ts'
 import { CAUTION, itself, seamBead, takes, type Task } from '../kind.ts'
 import { floorFaults, floorKeys, floorTakeoff } from './open-floor.ts'
@@ -24,7 +25,7 @@ export const kneeWallFloor = area({
     const joist = lumber.rows.find(r => r.size === item.joists.size)!, spacingIn = given(item.joists.spacingIn, 'in', `${at}/joists/spacingIn`)
     const bays = q('openBays', work(baysOf, { widthFt: q('wallFt'), spacingIn }))
     if (bays.value === 0) return measure
-    const sizes = { bays, spacingIn, framingIn: row(joist.widthIn, 'in', `lumber: ${joist.size}`, lumber.source), depthIn: row(joist.depthIn, 'in', `lumber: ${joist.size}`, lumber.source) }
+    const sizes = { bays, spacingIn, framingIn: fromRow(lumber, joist, joist.widthIn, 'in', joist.size), depthIn: fromRow(lumber, joist, joist.depthIn, 'in', joist.size) }
     // Air runs under the wall from the cold side into the floor of the warm room.
     const { access } = accessOf(found, oldLayers(item.existing, `${at}/existing`, books).oldDepth, around.hatchIn, books)
     const { needs } = takes([books.product('rigid-cover'), work(blockArea, sizes)], [books.product('seam-sealant'), work(bead, { runIn: work(blockEdge, sizes), beadIn: seamBead(books) })])

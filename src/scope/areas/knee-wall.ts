@@ -5,7 +5,8 @@ import { fieldU, finalR, joistPathR, needR, seriesR, shortR } from '../../calc/h
 import { bead, edge } from '../../calc/seal.ts'
 import type { Books, Product } from '../../books/books.ts'
 import { lumber } from '../../reference/ceilings.ts'
-import { exactly, given, row, work, type Quantity } from '../../units/quantity.ts'
+import { fromRow } from '../../reference/table.ts'
+import { exactly, given, work, type Quantity } from '../../units/quantity.ts'
 import { accessOf, area, areaId, framingKey, goalKey, headroomKey, NO_EAVES, none, oldLayers, websKey } from '../area-kind.ts'
 import { baseR, woodPerInch } from '../ceiling.ts'
 import { CAUTION, fillOf, inchesOf, itself, seamBead, takes, type Task } from '../kind.ts'
@@ -37,8 +38,8 @@ export const kneeWall = area({
     const { item, at, q } = found, id = item.id
     const areaFt2 = work(product, { length: q('lengthFt'), width: q('heightFt') }), thousands = work(thousandsOf, { areaFt2 })
     const old = oldLayers(item.existing, `${at}/existing`, books), { access, findings } = accessOf(found, none('in', 'no fill lies over a wall'), around.hatchIn, books)
-    const stud = lumber.rows.find(r => r.size === item.studs.size)!, studIn = row(stud.depthIn, 'in', `lumber: ${stud.size}`, lumber.source)
-    const framing = work(joistShare, { joistWidthIn: row(stud.widthIn, 'in', `lumber: ${stud.size}`, lumber.source), spacingIn: given(item.studs.spacingIn, 'in', `${at}/studs/spacingIn`) })
+    const stud = lumber.rows.find(r => r.size === item.studs.size)!, studIn = fromRow(lumber, stud, stud.depthIn, 'in', stud.size)
+    const framing = work(joistShare, { joistWidthIn: fromRow(lumber, stud, stud.widthIn, 'in', stud.size), spacingIn: given(item.studs.spacingIn, 'in', `${at}/studs/spacingIn`) })
     const batt = wallBatt(studIn.value, books), battR = batt.rValue ?? none('R', 'the price book gives no R for it')
     const targetR = item.rValue === undefined ? books.start('knee-wall-r', 13, 'R', 'R wanted in a knee wall', 'IECC wood-frame wall, zones 3 to 5 of 2009 (from memory, medium); the studs set the limit') : q('rValue')
     const addedR = work(shortR, { targetR, existingR: old.existingR }), need = work(needR, { shortR: addedR }), fills = need.value > 0 && old.keptIn.value + (batt.thicknessIn?.value ?? 0) <= studIn.value + 1e-9

@@ -8,7 +8,8 @@ import type { Finding } from '../../findings/finding.ts'
 import { lumber } from '../../reference/ceilings.ts'
 import { fills } from '../../reference/fills.ts'
 import { asTape } from '../../units/tape.ts'
-import { assumed, exactly, given, row, work, type Quantity } from '../../units/quantity.ts'
+import { fromRow } from '../../reference/table.ts'
+import { assumed, exactly, given, work, type Quantity } from '../../units/quantity.ts'
 import { accessOf, areaId, ceilingKey, floorSize, framingKey, goalKey, headroomKey, oldLayers, rectanglesKey, websKey, type AreaMeasure, type FloorAround } from '../area-kind.ts'
 import { baseR } from '../ceiling.ts'
 import { bagsCents, blowTasks } from '../blow.ts'
@@ -119,8 +120,8 @@ export function floorTakeoff(found: Found<Floor>, books: Books, around: FloorAro
   if (answer?.is === 'beyond') findings.push({ code: 'need-above-chart', severity: 'error', path: around.fillAt ?? at, says: `${id} is R ${need.value} short; the chart of ${chosen!.item} ends at R-${answer.last.chartR}`, why: 'a chart is never extended past its last row', mend: 'choose a product whose chart reaches that far, or a lower target' })
 
   const joist = lumber.rows.find(r => r.size === item.joists.size)!
-  const joistIn = row(joist.depthIn, 'in', `lumber: ${joist.size}`, lumber.source)
-  const joistWidthIn = row(joist.widthIn, 'in', `lumber: ${joist.size}`, lumber.source), spacingIn = given(item.joists.spacingIn, 'in', `${at}/joists/spacingIn`)
+  const joistIn = fromRow(lumber, joist, joist.depthIn, 'in', joist.size)
+  const joistWidthIn = fromRow(lumber, joist, joist.widthIn, 'in', joist.size), spacingIn = given(item.joists.spacingIn, 'in', `${at}/joists/spacingIn`)
   const framingShare = work(joistShare, { joistWidthIn, spacingIn })
   const exposedJoistIn = work(exposedJoist, { joistIn, keptIn })
   const bagsFor = (r: ChartRow) => work(bags, { netAreaFt2, framingShare, exposedJoistIn, settledDepthIn: r.settledDepthIn, coverageFt2: r.coverageFt2 })

@@ -4,7 +4,8 @@ import { joistShare } from '../../calc/fill.ts'
 import { fieldU, joistPathR, seriesR } from '../../calc/heat.ts'
 import { edge, inFeet } from '../../calc/seal.ts'
 import { lumber } from '../../reference/ceilings.ts'
-import { given, row, total, work } from '../../units/quantity.ts'
+import { fromRow } from '../../reference/table.ts'
+import { given, total, work } from '../../units/quantity.ts'
 import { accessOf, area, areaId, floorSize, framingKey, fromKey, headroomKey, none, NO_EAVES, oldLayers, rectanglesKey, websKey } from '../area-kind.ts'
 import { baseR, woodPerInch } from '../ceiling.ts'
 import { CAUTION, fillOf, inchesOf, takes, type Task } from '../kind.ts'
@@ -23,8 +24,8 @@ export const platform = area({
   takeoff(found, books, around) {
     const { item, at } = found, id = item.id
     const size = floorSize(item.rectanglesFt, [], at), old = oldLayers(item.existing, `${at}/existing`, books), { access, findings } = accessOf(found, old.oldDepth, around.hatchIn, books)
-    const joist = lumber.rows.find(r => r.size === item.joists.size)!, joistIn = row(joist.depthIn, 'in', `lumber: ${joist.size}`, lumber.source)
-    const framing = work(joistShare, { joistWidthIn: row(joist.widthIn, 'in', `lumber: ${joist.size}`, lumber.source), spacingIn: given(item.joists.spacingIn, 'in', `${at}/joists/spacingIn`) })
+    const joist = lumber.rows.find(r => r.size === item.joists.size)!, joistIn = fromRow(lumber, joist, joist.depthIn, 'in', joist.size)
+    const framing = work(joistShare, { joistWidthIn: fromRow(lumber, joist, joist.widthIn, 'in', joist.size), spacingIn: given(item.joists.spacingIn, 'in', `${at}/joists/spacingIn`) })
     const edges = item.rectanglesFt.map((r, i) => work(edge, { lengthIn: inchesOf(given(r[0], 'ft', `${at}/rectanglesFt/${i}/0`)), widthIn: inchesOf(given(r[1], 'ft', `${at}/rectanglesFt/${i}/1`)) }))
     const aroundFt = work(inFeet, { lengthIn: edges.length === 1 ? edges[0]! : total('in', edges) })
     const dam: Task = { id: `dam-platform-${id}`, title: `Dam the fill of ${item.beside} round the platform`, phase: 'contain', work: 'dam', touches: [item.beside], serves: fillOf(item.beside), role: 'crew', personHours: work(personHours, { amount: aroundFt, rate: books.rate('dam', 0.06, 'ft'), access }), needs: takes([books.product('rigid-dam'), aroundFt]).needs, cautions: [CAUTION.framing], proof: 'photo' }

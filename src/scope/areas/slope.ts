@@ -5,7 +5,8 @@ import { ceilingLoad, joistShare } from '../../calc/fill.ts'
 import { fieldU, finalR, joistPathR, needR, seriesR, shortR } from '../../calc/heat.ts'
 import type { Finding } from '../../findings/finding.ts'
 import { lumber } from '../../reference/ceilings.ts'
-import { exactly, given, row, work, type Quantity } from '../../units/quantity.ts'
+import { fromRow } from '../../reference/table.ts'
+import { exactly, given, work, type Quantity } from '../../units/quantity.ts'
 import { accessOf, area, areaId, ceilingKey, framingKey, goalKey, headroomKey, NO_EAVES, none, oldLayers, websKey } from '../area-kind.ts'
 import { baseR, woodPerInch } from '../ceiling.ts'
 import { ceilingLimit, loadGates } from '../ceiling-load.ts'
@@ -34,7 +35,7 @@ export const slope = area({
   takeoff(found, books, around) {
     const { item, at, q } = found, id = item.id
     const areaFt2 = work(product, { length: q('widthFt'), width: q('runFt') }), old = oldLayers(item.existing, `${at}/existing`, books), { access, findings: reached } = accessOf(found, none('in', 'nothing lies over the work'), around.hatchIn, books)
-    const rafter = lumber.rows.find(r => r.size === item.rafters.size)!, rafterIn = row(rafter.depthIn, 'in', `lumber: ${rafter.size}`, lumber.source), widthIn = row(rafter.widthIn, 'in', `lumber: ${rafter.size}`, lumber.source), spacingIn = given(item.rafters.spacingIn, 'in', `${at}/rafters/spacingIn`)
+    const rafter = lumber.rows.find(r => r.size === item.rafters.size)!, rafterIn = fromRow(lumber, rafter, rafter.depthIn, 'in', rafter.size), widthIn = fromRow(lumber, rafter, rafter.widthIn, 'in', rafter.size), spacingIn = given(item.rafters.spacingIn, 'in', `${at}/rafters/spacingIn`)
     const framing = work(joistShare, { joistWidthIn: widthIn, spacingIn })
     const airIn = item.chute === 'yes' ? q('chuteIn', books.start('chute', 1, 'in', 'air kept under the deck of a slope', 'IRC R806.3 least')) : none('in', 'no chute')
     const depthIn = work(cavityDepth, { framingIn: rafterIn, keptIn: old.keptIn, airIn })

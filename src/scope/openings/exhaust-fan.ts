@@ -5,8 +5,8 @@ import { seriesR } from '../../calc/heat.ts'
 import { lineCents } from '../../calc/price.ts'
 import { ductSkin, roundOutside, wrapArea } from '../../calc/duct.ts'
 import { stretchOut } from '../../reference/ducts.ts'
-import { sourceOf } from '../../reference/table.ts'
-import { exactly, given, row, work } from '../../units/quantity.ts'
+import { fromRow } from '../../reference/table.ts'
+import { exactly, given, work } from '../../units/quantity.ts'
 import { baseR } from '../ceiling.ts'
 import { CAUTION, COVERING, damMargin, damTask, declinable, flueClearance, hotBead, hotCheck, itself, opening, seamBead, takes, where, type Gate, type Task } from '../kind.ts'
 import { pairOf } from '../leaks.ts'
@@ -72,7 +72,7 @@ export const exhaustFan = opening({
     const wrapped = item.endsAt === 'outdoors' && item.serves === 'bath' && item.insulationR !== undefined && item.insulationR < wanted.value
     if (wrapped) {
       const thick = stretchOut.rows.at(-1)!, roundIn = work(roundOutside, { diameterIn: q('ductIn'), onItIn: exactly(0, 'in', 'the duct itself') })
-      const wrap = takes([books.product('duct-wrap'), work(wrapArea, { roundIn, allowanceIn: row(thick.roundIn, 'in', 'stretch-out: thickest wrap, round', sourceOf(stretchOut, thick)), lengthFt: q('lengthFt'), runs: one })], [books.product('duct-tape'), q('lengthFt')])
+      const wrap = takes([books.product('duct-wrap'), work(wrapArea, { roundIn, allowanceIn: fromRow(stretchOut, thick, thick.roundIn, 'in', 'thickest wrap, round'), lengthFt: q('lengthFt'), runs: one })], [books.product('duct-tape'), q('lengthFt')])
       materials.push(...wrap.materials)
       tasks.push({ ...base, id: `wrap-fan-duct-${id.slice('exhaust-fan-'.length)}`, title: 'Seal the joints of the fan’s duct and wrap it, jacket out', phase: 'wrap', work: 'wrap', needs: wrap.needs,
         personHours: work(personHours, { amount: work(ductSkin, { roundIn, lengthFt: q('lengthFt'), runs: one }), rate: books.rate('duct-wrap', 0.06, 'ft2 of duct'), access: area.access }), cautions: ['Slope the duct to the outside, joints taped, no sag.', CAUTION.framing], proof: 'photo with the label’s R' })
