@@ -31,12 +31,12 @@ export function evaluated(symbols: string, inputs: Readonly<Record<string, numbe
 
 /** The names a formula's symbols take from outside: arguments, nothing else. */
 export function namesIn(symbols: string): Set<string> {
-  const known = new Set(['min', 'max', 'sqrt', 'abs', 'exp', 'log', 'pi', ...Object.keys(helpers)]), names = new Set<string>()
-  math.parse(symbols).traverse((node, _, parent) => {
-    if (node.type === 'FunctionAssignmentNode') { const f = node as unknown as { name: string; params: string[] }; known.add(f.name); f.params.forEach(p => known.add(p)) }
-    if (node.type === 'AssignmentNode') known.add((node as unknown as { object: { name: string } }).object.name)
-    if (node.type === 'SymbolNode' && parent?.type !== 'AssignmentNode') names.add((node as unknown as { name: string }).name)
-    if (node.type === 'SymbolNode' && parent?.type === 'AssignmentNode' && (parent as unknown as { value: unknown }).value === node) names.add((node as unknown as { name: string }).name)
+  const own = new Set(['pi']), names = new Set<string>()
+  math.parse(symbols).traverse((node, path, parent) => {
+    if (node.type === 'FunctionAssignmentNode') (node as unknown as { params: string[] }).params.forEach(p => own.add(p))
+    if (node.type === 'AssignmentNode') own.add((node as unknown as { object: { name: string } }).object.name)
+    // A function is called, an argument stands alone.
+    if (node.type === 'SymbolNode' && !(parent?.type === 'FunctionNode' && path === 'fn')) names.add((node as unknown as { name: string }).name)
   })
-  return new Set([...names].filter(n => !known.has(n)))
+  return new Set([...names].filter(n => !own.has(n)))
 }
