@@ -79,7 +79,7 @@ async function compiled() {
   const job = readFileSync(join(root, 'examples', 'quince-lane-14.job.yaml'))
   const io = {
     stdout: nowhere, stderr: nowhere, env: {}, cwd: '', windows: false, isFolder: () => false, list: () => [], filesBelow: () => ({ files: [], unread: [] }),
-    readFile: () => ({ bytes: job }), readStdin: async () => ({ bytes: job }), writeFile: () => undefined, writeInto: () => undefined, makeFolder: () => undefined,
+    readFile: () => ({ bytes: job }), readStdin: async () => ({ bytes: job }), stdinChunks: () => ({ failure: 'terminal', message: '' }), now: () => 0, writeFile: () => undefined, writeInto: () => undefined, makeFolder: () => undefined,
   }
   const { program: { main }, scripts } = load(false)
   const run = async line => {

@@ -114,4 +114,13 @@ export interface Company {
   readonly validDays: Quantity<'day'>
   readonly dumpCentsPerTon: Quantity<'cents'>
   readonly dumpMinimumCents: Quantity<'cents'>
+  readonly reprice: Thresholds
+}
+
+/** What a company does with open quotes when prices move. */
+export interface Thresholds {
+  readonly honorUpToPct: Quantity<'pct'>
+  readonly reissueAbovePct: Quantity<'pct'>
+  readonly leastMarginPct?: Quantity<'pct'>
+  readonly reissueWithinDays: Quantity<'day'>
 }

@@ -112,6 +112,8 @@ export const companyChecks = (file: CompanyFile): Finding[] => gather(say => {
     else if (netProfitPct === undefined) say('margin-missing', overheadPerHour === undefined ? '/overheadPct' : '/overheadPerHour', 'overhead without netProfitPct', 'the price would hold no profit', 'write netProfitPct: 8, or 0 where that is meant', { on: 'key' })
   }
   if (file.travelPerMile !== undefined && file.travelPerDay !== undefined) say('travel-twice', '/travelPerDay', 'both travelPerMile and travelPerDay', 'travel would be charged twice', 'take one of them out', { on: 'key' })
+  const { honorUpToPct, reissueAbovePct } = file.reprice ?? {}
+  if (honorUpToPct !== undefined && reissueAbovePct !== undefined && honorUpToPct > reissueAbovePct) say('thresholds-crossed', '/reprice/honorUpToPct', `honorUpToPct: ${honorUpToPct}`, `reissueAbovePct is ${reissueAbovePct}: between the two a quote would be honored and issued anew`, 'write the smaller one as honorUpToPct')
   wholeCents(say, '/builtUpWage/basePerHour', builtUpWage?.basePerHour)
   const parts = (builtUpWage?.burden ?? []).map(b => b.what)
   for (const [i, what] of parts.entries()) if (parts.indexOf(what) < i) say('name-twice', `/builtUpWage/burden/${i}/what`, `what: ${what}`, 'burden has it already', 'take one of them out')

@@ -42,6 +42,12 @@ export const companySchema = f.fields({
   retestEachDay: f.optional(f.yesNo('a combustion test at the end of each day that changed the shell, priced; without it one, in the middle of the work', { default: 'no' })),
   roundUpTo: f.number('USD', { above: 0, max: 1000 }, 'price is rounded up to a multiple of this'),
   validDays: f.count(365, 'days a price holds'),
+  reprice: f.optional(f.fields({
+    honorUpToPct: f.optional(pct('rise of the price up to which a quote that was sent is honored without a question', 100, { default: 2 })),
+    reissueAbovePct: f.optional(pct('rise above which it is issued anew; between the two somebody decides', 100, { default: 5 })),
+    leastMarginPct: f.optional(pct('margin under which none is honored without a question', 90, { examples: [30] })),
+    reissueWithinDays: f.optional(f.number('day', { min: 0, max: 3650, whole: true }, 'days after its last one that an expired quote is issued anew; later it lapses', { default: 30 })),
+  }, 'what to do with open quotes when prices move')),
   depositPct: f.optional(pct('deposit asked; state law may cap it', 100, { default: 0 })),
   visitFee: f.optional(usd('charged for the visit to a house that may not start')),
   dumpFeePerTon: f.optional(usd('dump fee')),

@@ -8,7 +8,7 @@ import { zoneOf } from '../reference/zones.ts'
 import { assumed, given, row, total, work, type Quantity, type Unit } from '../units/quantity.ts'
 import { cents } from '../units/money.ts'
 import { productiveWage, withBurden } from '../calc/price.ts'
-import type { Books, Company } from './books.ts'
+import type { Books, Company, Thresholds } from './books.ts'
 import type { CompanyFile } from './company-file.ts'
 import type { PriceBook } from './price-book.ts'
 import { goodsOf } from './products.ts'
@@ -27,6 +27,18 @@ function overheadOf(c: CompanyFile): Pick<Company, 'overhead'> {
   return c.overheadPct === undefined ? {} : { overhead: { per: 'cost', pct: row(c.overheadPct, 'pct', `${c.name}: overheadPct`, 'company file') } }
 }
 
+/** Starting thresholds are a judgment: a rise of 2 % is lost in a job's own spread, one of 5 % eats an eighth of a margin of 40 %. */
+function thresholdsOf({ name, reprice = {} }: CompanyFile): Thresholds {
+  const of = <U extends Unit>(key: keyof typeof reprice, unit: U, start: () => Quantity<U>): Quantity<U> => { const value = reprice[key]; return value === undefined ? start() : row(value, unit, `${name}: reprice, ${key}`, 'company file') }
+  const why = 'judgment, not in the company file'
+  return {
+    honorUpToPct: of('honorUpToPct', 'pct', () => assumed('honor-up-to', 2, 'pct', 'rise of the price up to which a sent quote is honored', why)),
+    reissueAbovePct: of('reissueAbovePct', 'pct', () => assumed('reissue-above', 5, 'pct', 'rise of the price above which a sent quote is issued anew', why)),
+    ...(reprice.leastMarginPct === undefined ? {} : { leastMarginPct: row(reprice.leastMarginPct, 'pct', `${name}: reprice, leastMarginPct`, 'company file') }),
+    reissueWithinDays: of('reissueWithinDays', 'day', () => assumed('reissue-within', 30, 'day', 'days after its last one that an expired quote is issued anew', why)),
+  }
+}
+
 function companyOf(c: CompanyFile): Company {
   const q = <U extends Unit>(key: keyof CompanyFile, value: number, unit: U) => row(value, unit, `${c.name}: ${key}`, 'company file')
   const usd = (key: keyof CompanyFile, value: number) => q(key, cents(value), 'cents')
@@ -40,6 +52,7 @@ function companyOf(c: CompanyFile): Company {
     validDays: q('validDays', c.validDays, 'day'), depositPct: or('depositPct', c.depositPct, 'pct', 'deposit', 'deposit', 'no deposit rule in the company file'),
     visitFeeCents: or('visitFee', c.visitFee === undefined ? undefined : cents(c.visitFee), 'cents', 'visit-fee', 'fee for a visit to a house that may not start', 'none in the company file'),
     dumpCentsPerTon: or('dumpFeePerTon', c.dumpFeePerTon === undefined ? undefined : cents(c.dumpFeePerTon), 'cents', 'dump-fee', 'dump fee', 'none in the company file'),
+    reprice: thresholdsOf(c),
     dumpMinimumCents: or('dumpFeeMinimum', c.dumpFeeMinimum === undefined ? undefined : cents(c.dumpFeeMinimum), 'cents', 'dump-minimum', 'least dump fee', 'none in the company file'),
   }
 }

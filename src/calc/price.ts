@@ -26,6 +26,14 @@ export const marginOf = formula({ id: 'margin', says: '(price − cost) ÷ price
 export const markupOf = formula({ id: 'markup', says: '(price − cost) ÷ cost', symbols: '(priceCents - costCents) / costCents * 100', source: 'definition of markup',
   args: { priceCents: ['cents', 0, LOTS], costCents: ['cents', 1, LOTS] }, gives: 'pct', fn: x => (x.priceCents - x.costCents) / x.costCents * 100 })
 
+export const riseOf = formula({ id: 'rise', says: '(after − before) ÷ before', symbols: '(after - before) / before * 100', source: 'definition of percent',
+  args: { before: ['cents', 1e-6, LOTS], after: ['cents', 0, LOTS] }, gives: 'pct', fn: x => (x.after - x.before) / x.before * 100 })
+
+/** What a change of cost does to the price, before minimum charge and rounding step; a change may be a fall. */
+export const carriedOn = formula({ id: 'carried-on', says: 'change · (1 + sales tax + contingency) · (1 + overhead) ÷ (1 − margin) · (1 + customer tax), to the cent', symbols: 'halfUp(changeCents * (1 + (salesTaxPct + contingencyPct) / 100) * (1 + overheadPct / 100) / (1 - marginPct / 100) * (1 + customerTaxPct / 100))', source: 'the lines of the price, one after the other',
+  args: { changeCents: ['cents', -LOTS, LOTS], salesTaxPct: ['pct', 0, 100], contingencyPct: ['pct', 0, 100], overheadPct: ['pct', 0, 100], marginPct: ['pct', 0, 95], customerTaxPct: ['pct', 0, 100] }, gives: 'cents',
+  fn: x => halfUp(x.changeCents * (1 + (x.salesTaxPct + x.contingencyPct) / 100) * (1 + x.overheadPct / 100) / (1 - x.marginPct / 100) * (1 + x.customerTaxPct / 100)) })
+
 export const netOfIncentives = formula({ id: 'net', says: 'total − incentives', symbols: 'totalCents - incentivesCents', source: 'arithmetic',
   args: { totalCents: ['cents', 0, LOTS], incentivesCents: ['cents', 0, LOTS] }, gives: 'cents', fn: x => x.totalCents - x.incentivesCents })
 

@@ -32,7 +32,7 @@ const findingOf = ({ key, file, code, why }: Trouble): Finding => ({
   mend: code === exit.unreadable ? 'write the path from the folder of the job file' : `see lidwork ${key} check ${file}`,
 })
 
-async function tell(run: Run, troubles: readonly Trouble[]): Promise<void> {
+export async function tell(run: Run, troubles: readonly Trouble[]): Promise<void> {
   for (const t of troubles) {
     if (t.report !== undefined) { run.met(t.code); await run.say(t.report) } else await run.fail(t.code, `could not read ${t.file}: ${t.why}`)
   }
@@ -59,6 +59,11 @@ export function desk(io: Io, embedded: Books, demo: Shelf) {
   }
   return {
     beside, findingOf, tell,
+    /** What is wrong with these files, each said once. */
+    troublesOf(files: readonly BookFiles[]): readonly Trouble[] {
+      const all = files.flatMap(f => (['prices', 'company'] as const).map(key => book(key, f[key]))).filter((b): b is Trouble => 'key' in b)
+      return [...new Set(all)]
+    },
     shelfOf(files: BookFiles): { readonly shelf: Shelf } | { readonly troubles: readonly Trouble[] } {
       const prices = book('prices', files.prices), company = book('company', files.company)
       const troubles = [prices, company].filter((b): b is Trouble => 'key' in b)

@@ -10,24 +10,30 @@ export const STDIN = '-'
 export interface Input { readonly file: string; read(): Promise<Uint8Array | undefined> }
 
 const escaped = (text: string): string => text.replace(/[.+^${}()|[\]\\]/g, '\\$&')
-/** `*` and `?` in the last part of a path. */
-const asPattern = (name: string): RegExp => new RegExp(`^${escaped(name).replace(/\*/g, '[^/]*').replace(/\?/g, '[^/]')}$`)
+/** `*` and `?` stand for letters of one part of a path, `**` for folders below, however deep. */
+const asPattern = (path: string): string => path.split(/(\*\*\/|\*|\?)/).map(p => (p === '**/' ? '(?:.*/)?' : p === '*' ? '[^/]*' : p === '?' ? '[^/]' : escaped(p))).join('')
 
-/** Shells of Windows hand over `*.job.yaml` as it stands. */
+/** Shells of Windows hand over `*.job.yaml` as it stands, and so does whoever puts it in quotes. */
 function expanded(io: Io, path: string): readonly string[] {
-  const cut = path.lastIndexOf('/') + 1, name = path.slice(cut)
-  if (!/[*?]/.test(name)) return [path]
-  const names = io.list(path.slice(0, cut) || '.')
-  const found = failed(names) ? [] : names.filter(n => !n.startsWith('.') && asPattern(name).test(n))
-  return found.length === 0 ? [path] : [...found].sort(byText).map(n => path.slice(0, cut) + n)
+  const wild = path.search(/[*?]/)
+  if (wild === -1) return [path]
+  const cut = path.lastIndexOf('/', wild) + 1, folder = path.slice(0, cut)
+  const inOne = !path.slice(wild).includes('/')
+  // In one folder names are enough; else a folder that fits stands for the job files below it.
+  const names = inOne ? io.list(folder || '.') : io.filesBelow(folder.replace(/(?<=.)\/$/, '') || '.', JOB_ENDING).files
+  if (failed(names)) return [path]
+  const pattern = new RegExp(inOne ? `^${asPattern(path.slice(cut))}$` : `^${asPattern(path)}(?:/.*)?$`)
+  const found = names.filter(n => !(inOne && n.startsWith('.')) && pattern.test(n)).map(n => (inOne ? folder + n : n))
+  return found.length === 0 ? [path] : [...found].sort(byText)
 }
 
-const unread = (run: Run, file: string, { failure, message }: Failure): Promise<void> => failure === 'terminal'
-  ? run.fail(exit.wrongUse, `${message} for - to read: lidwork estimate - < a${JOB_ENDING}`)
+/** Says that a file cannot be read; a terminal has nothing piped in. */
+export const unread = (run: Run, file: string, { failure, message }: Failure, command = 'estimate'): Promise<void> => failure === 'terminal'
+  ? run.fail(exit.wrongUse, `${message} for - to read: lidwork ${command} - < a${JOB_ENDING}`)
   : run.fail(exit.unreadable, `could not read ${file}: ${message}`)
 
 /** The files meant, each once, in the order given; folders are searched for job files. */
-async function named(run: Run, words: readonly string[]): Promise<string[]> {
+export async function fileNames(run: Run, words: readonly string[]): Promise<string[]> {
   const { io } = run
   const files = new Set<string>()
   for (const word of words.flatMap(w => (w === STDIN ? [w] : expanded(io, io.windows ? w.replaceAll('\\', '/') : w)))) {
@@ -42,7 +48,7 @@ async function named(run: Run, words: readonly string[]): Promise<string[]> {
 
 /** The files meant, to be read one after the other; one that cannot be read is said when its turn comes, and the others still come. */
 export async function inputs(run: Run, words: readonly string[]): Promise<Input[]> {
-  return (await named(run, words)).map(file => ({
+  return (await fileNames(run, words)).map(file => ({
     file,
     async read() {
       const read = file === STDIN ? await run.io.readStdin() : run.io.readFile(file)

@@ -11,6 +11,10 @@ export interface Io {
   isFolder(path: string): boolean
   readFile(path: string): Read
   readStdin(): Promise<Read>
+  /** The same piece by piece, as it comes; a piece may be the failure that ends it. */
+  stdinChunks(): AsyncIterable<Uint8Array | Failure> | Failure
+  /** Milliseconds that only ever rise, for how fast and how long; no time of day. */
+  now(): number
   /** Whole or not at all. A file that exists is kept unless `force`. */
   writeFile(path: string, text: string, options?: { readonly force?: boolean }): Failure | undefined
   /** A file of this name in this folder, whole or not at all, in place of one that is there. A link of that name is replaced and not followed, so nothing outside the folder is written. */
@@ -172,6 +176,10 @@ function filesBelow(top: string, ending: string) {
   return { files, unread }
 }
 
+async function* chunks(): AsyncGenerator<Uint8Array | Failure> {
+  try { for await (const chunk of process.stdin) yield chunk as Uint8Array } catch (error) { yield attempt<Failure>(() => { throw error }) }
+}
+
 /** The real streams, files and environment. */
 export function nodeIo(): Io {
   const windows = process.platform === 'win32'
@@ -185,10 +193,12 @@ export function nodeIo(): Io {
     readFile: path => attempt(() => ({ bytes: readFileSync(path) })),
     async readStdin() {
       if (process.stdin.isTTY) return { failure: 'terminal', message: 'nothing is piped in' }
-      const chunks: Uint8Array[] = []
-      try { for await (const chunk of process.stdin) chunks.push(chunk as Uint8Array) } catch (error) { return attempt(() => { throw error }) }
-      return { bytes: Buffer.concat(chunks) }
+      const all: Uint8Array[] = []
+      for await (const chunk of chunks()) { if (failed(chunk)) return chunk; all.push(chunk) }
+      return { bytes: Buffer.concat(all) }
     },
+    stdinChunks: () => (process.stdin.isTTY ? { failure: 'terminal', message: 'nothing is piped in' } : chunks()),
+    now: () => performance.now(),
     writeFile(path, text, { force = false } = {}) {
       const refused = attempt(() => writeWhole(path, text, force, windows ? TRIES_ON_WINDOWS : 1))
       return refused?.failure === 'missing' ? { ...refused, message: 'there is no such folder' } : refused

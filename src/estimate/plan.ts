@@ -11,7 +11,7 @@ import { withDays, type Days } from './days.ts'
 import { opened, type NamedGate } from './gates.ts'
 import { merged, ordered, type Step } from './order.ts'
 import type { Verdict } from './output.ts'
-import { price, visitLines } from './price.ts'
+import { price, visitLines, type BilledStep } from './price.ts'
 import { idle, standing, wanted, type Declined, type Standing } from './standing.ts'
 import { takeoff, type Taken } from './takeoff.ts'
 import { verdictOf } from './verdict.ts'
@@ -73,14 +73,31 @@ function wantedOfDucts({ house: { floorAreaFt2 }, energy }: JobFile, books: Book
 /** A product by its name, blown or not. */
 export const productOf = (books: Books) => (item: string): Product => books.blown(item) ?? books.item(item)
 
+/** What a price is made of: the work that stands, and what the visit brings with it. */
+export interface Billed {
+  readonly verdict: Verdict
+  readonly site: Pick<JobFile, 'access' | 'choices'>
+  readonly steps: readonly BilledStep[]
+  readonly disposal: Readonly<Record<string, Quantity<'cents'>>>
+  readonly wholeDays: Quantity<'day'>
+}
+
+/** The part of a plan that is priced. */
+export const billed = ({ data, taken, steps, days, verdict }: Plan): Billed => ({
+  verdict, site: data, steps, wholeDays: days.whole,
+  disposal: Object.fromEntries(taken.areas.flatMap(a => (a.measure.otherCents && steps.some(t => t.parts.some(p => p.otherCents && a.measure.tasks.includes(p))) ? [[`disposal-${a.id}`, a.measure.otherCents] as const] : []))),
+})
+
 /** What the standing work costs: its bill, and the lines of the price. Under a stop there is the visit's fee alone. */
-export function priced({ data, taken, steps, days, verdict }: Plan, books: Books) {
+export function pricedWork({ verdict, site, steps, disposal, wholeDays }: Billed, books: Books) {
   const materials: readonly MaterialLine[] = bill(steps, productOf(books))
   const fee = books.company.visitFeeCents
   if (verdict === 'stop') return { materials, prices: { otherCents: fee, directCents: fee } }
-  const disposal = taken.areas.flatMap(a => (a.measure.otherCents && steps.some(t => t.parts.some(p => p.otherCents && a.measure.tasks.includes(p))) ? [[`disposal-${a.id}`, a.measure.otherCents] as const] : []))
-  return { materials, prices: price(materials, steps, { ...Object.fromEntries(disposal), ...visitLines(data, steps, days.whole, books) }, books) }
+  return { materials, prices: price(materials, steps, { ...disposal, ...visitLines(site, steps, wholeDays, books) }, books) }
 }
+
+/** What a plan costs. */
+export const priced = (planned: Plan, books: Books) => pricedWork(billed(planned), books)
 
 /** Open wiring that may be live shuts the cover of its area; whoever seals there must not let foam or sealant near it either. */
 const beware = (t: Task, gates: readonly NamedGate[]): Task => (t.phase === 'seal' && gates.some(g => g.open && g.code === 'knob-and-tube' && (g.stops.places.length === 0 || t.touches === 'house' || g.stops.places.some(p => t.touches.includes(p))))

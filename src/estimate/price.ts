@@ -10,11 +10,13 @@ import { bill, type MaterialLine } from './bill.ts'
 import { merged, type Step } from './order.ts'
 
 type Cents = Quantity<'cents'>
+/** What the price looks at in a step. */
+export type BilledStep = Pick<Step, 'id' | 'personHours' | 'needs' | 'subcontractCents' | 'ownVisit'>
 const sum = (lines: Readonly<Record<string, Quantity>>): Cents => total('cents', lines)
 const none = (why: string): Cents => exactly(0, 'cents', why)
 
 /** What the visit itself costs, each only where the company charges it. */
-export function visitLines({ access, choices }: Pick<JobFile, 'access' | 'choices'>, steps: readonly Step[], days: Quantity<'day'>, books: Books): Readonly<Record<string, Cents>> {
+export function visitLines({ access, choices }: Pick<JobFile, 'access' | 'choices'>, steps: readonly BilledStep[], days: Quantity<'day'>, books: Books): Readonly<Record<string, Cents>> {
   const { company } = books, crewSteps = steps.filter(s => s.ownVisit !== true)
   if (days.value === 0) return {}
   const permit = choices?.permitFee === undefined ? company.permitCents : given(cents(choices.permitFee), 'cents', '/choices/permitFee')
@@ -58,7 +60,7 @@ export function soldAlone(tasks: readonly Task[], productOf: (item: string) => P
   return sum({ saleCents, toTheDollar: work(roundingAdded, { priceCents: saleCents, stepCents: exactly(100, 'cents', 'a dollar') }) })
 }
 
-export function price(materials: readonly MaterialLine[], steps: readonly Step[], otherLines: Readonly<Record<string, Cents>>, books: Books) {
+export function price(materials: readonly MaterialLine[], steps: readonly BilledStep[], otherLines: Readonly<Record<string, Cents>>, books: Books) {
   const { company } = books
   const { saleCents, ...lines } = built(materials, steps, otherLines, books), { costCents } = lines
   const minimumAddedCents = steps.length === 0 ? none('no work, no least charge') : work(floorAdded, { priceCents: saleCents, minimumCents: company.minimumCents })

@@ -10,3 +10,22 @@ export function dateFault(date: string): { code: string; says: string; why: stri
   const last = daysIn(year, month)
   return day > last ? { code: 'date-not-real', says: `the day ${date}`, why: `that month has ${last} days`, mend: 'write the day it was' } : undefined
 }
+
+/** The number of a day: one more for each later day, so that days can be counted. */
+export function dayNumber(date: string): number {
+  const [year, month, day] = date.split('-').map(Number) as [number, number, number]
+  const before = year - 1
+  let days = before * 365 + Math.floor(before / 4) - Math.floor(before / 100) + Math.floor(before / 400) + day
+  for (let m = 1; m < month; m++) days += daysIn(year, m)
+  return days
+}
+
+/** The date so many days later. */
+export function daysLater(date: string, days: number): string {
+  let [year, month, day] = date.split('-').map(Number) as [number, number, number]
+  for (day += days; day > daysIn(year, month);) {
+    day -= daysIn(year, month)
+    if (++month > DAYS.length) { month = 1; year++ }
+  }
+  return [String(year).padStart(4, '0'), String(month).padStart(2, '0'), String(day).padStart(2, '0')].join('-')
+}

@@ -152,6 +152,8 @@ const dates: Rule = (job, say) => {
   for (const [i, a] of (job.appliances ?? []).entries()) if (a.test) all.push([`/appliances/${i}/test/on`, a.test.on])
   for (const [i, c] of (job.clearances ?? []).entries()) all.push([`/clearances/${i}/on`, c.on])
   if (job.tests?.on !== undefined) all.push(['/tests/on', job.tests.on])
+  for (const key of ['sentOn', 'expiresOn', 'signedOn'] as const) if (job.quote?.[key] !== undefined) all.push([`/quote/${key}`, job.quote[key]])
+  for (const [i, e] of (job.quote?.escalation ?? []).entries()) all.push([`/quote/escalation/${i}/on`, e.on])
   for (const [path, date] of all) {
     const fault = dateFault(date)
     if (fault) say(fault.code, path, fault.says, fault.why, fault.mend)
@@ -160,13 +162,28 @@ const dates: Rule = (job, say) => {
   if (yearBuilt !== undefined && yearBuilt > surveyed) say('built-after-survey', '/house/yearBuilt', `yearBuilt: ${yearBuilt}`, `the survey was in ${surveyed}`, 'correct the one or the other')
 }
 
+/** What binds has its order: sent, then signed or expired; and what was never sent is no quote yet. */
+const quote: Rule = ({ quote, job: { status } }, say) => {
+  if (!quote) return
+  const { sentOn, expiresOn, signedOn, escalation } = quote
+  if (sentOn !== undefined && expiresOn !== undefined && expiresOn < sentOn) say('quote-expires-before-sent', '/quote/expiresOn', `expiresOn: ${expiresOn}`, `it was sent on ${sentOn}, later than that`, 'correct the one or the other')
+  if (sentOn !== undefined && signedOn !== undefined && signedOn < sentOn) say('quote-signed-before-sent', '/quote/signedOn', `signedOn: ${signedOn}`, `it was sent on ${sentOn}, later than that`, 'correct the one or the other')
+  if (status === 'draft' && (sentOn ?? signedOn) !== undefined) say('draft-was-sent', `/quote/${sentOn === undefined ? 'signedOn' : 'sentOn'}`, `${sentOn === undefined ? 'signed' : 'sent'} on ${sentOn ?? signedOn!}, and status: draft`, 'a draft has not gone out', `write status: ${signedOn === undefined ? 'sent' : 'signed'}, or take the date out`)
+  if (status !== 'signed' && status !== 'draft' && signedOn !== undefined) say('signed-without-status', '/quote/signedOn', `signed on ${signedOn}, and status: ${status}`, 'what is signed binds, whatever its last day was', 'write status: signed, or take the date out')
+  const seen = new Set<string>()
+  for (const [i, { item }] of (escalation ?? []).entries()) {
+    if (seen.has(item)) say('item-twice', `/quote/escalation/${i}/item`, `item: ${item}`, 'the clause names it already', 'take one of them out')
+    seen.add(item)
+  }
+}
+
 const station: Rule = ({ energy, house: { state } }, say) => {
   if (energy?.station === undefined || stationOf(energy.station, state)) return
   const own = stationsOf(state)
   say('station-unknown', '/energy/station', `station: ${energy.station}`, 'no degree days of that station are at hand', own.length === 0 ? 'write degreeDays: and where they stand' : `write one of ${state}, such as ${own.slice(0, 3).map(s => `${s.id} (${s.name})`).join(', ')}, or degreeDays: and where they stand`)
 }
 
-const rules: readonly Rule[] = [unique('areas', 'area'), unique('appliances', 'appliance'), unique('ducts', 'duct'), unique('exhausts', 'fan'), unique('airHandlers', 'air handler'), inScope, inAnArea, ofAnAppliance, ofADuct, target, zone, notFound, eaves, beside, choices, station, dates]
+const rules: readonly Rule[] = [unique('areas', 'area'), unique('appliances', 'appliance'), unique('ducts', 'duct'), unique('exhausts', 'fan'), unique('airHandlers', 'air handler'), inScope, inAnArea, ofAnAppliance, ofADuct, target, zone, notFound, eaves, beside, choices, quote, station, dates]
 
 /** All that the rules find in a job that has the right form. */
 export function checks(job: JobFile): Finding[] {

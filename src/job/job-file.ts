@@ -82,6 +82,17 @@ export const jobSchema = f.fields({
     on: f.date('date of the paper'),
     paper: f.text('where the paper is kept', { examples: ['letters/heater.pdf'] }),
   }, 'one paper'), 'who opened which gate, when, and the paper that says so')),
+  quote: f.optional(f.fields({
+    sentOn: f.optional(f.date('day the quote went out; it holds for the company’s validDays from then')),
+    expiresOn: f.optional(f.date('last day it holds, where that is not by validDays')),
+    signedOn: f.optional(f.date('day it was signed')),
+    escalation: f.optional(f.list(f.fields({
+      item: f.id('item of the price book', { examples: ['demo-loose-cellulose'] }),
+      basePrice: f.number('USD', { above: 0, max: 1000000 }, 'price of one purchase unit that the contract names', { examples: [14] }),
+      on: f.date('day of that price'),
+      abovePct: f.optional(f.number('pct', { min: 0, max: 100 }, 'what the price may rise before the clause applies', { default: 0, examples: [5] })),
+    }, 'one material of the clause'), 'materials whose rise the contract passes on to the owner', { max: 50 })),
+  }, 'the quote: what binds, and how long')),
   choices: f.optional(f.fields({
     fill: f.optional(f.byName(f.id('a blown product of the price book'), 'blown product for each area', )),
     marginPct: f.optional(f.number('pct', { min: 0, max: 90 }, 'gross margin of this job')),

@@ -37,7 +37,7 @@ export function newPrices(): string {
 }
 
 /** A wage from its parts. */
-const EXAMPLES: Values = { letterhead: { address: '12 Invented Street, Baraboo WI', phone: '555-0100' }, builtUpWage: { basePerHour: 24, productivePct: 80, burden: [{ what: 'payroll tax', pct: 8 }, { what: 'insurance', pct: 15 }] } }
+const EXAMPLES: Values = { letterhead: { address: '12 Invented Street, Baraboo WI', phone: '555-0100' }, builtUpWage: { basePerHour: 24, productivePct: 80, burden: [{ what: 'payroll tax', pct: 8 }, { what: 'insurance', pct: 15 }] }, reprice: { honorUpToPct: 2, reissueAbovePct: 5, leastMarginPct: 30, reissueWithinDays: 30 } }
 
 /** A commented company file: the embedded one. */
 export function newCompany(): string {

@@ -16,11 +16,12 @@ const HOUSE: Readonly<Record<string, Readonly<Record<string, Value>>>> = {
   target: { code: 'iecc-2018' },
   access: {},
   tests: {},
+  quote: {},
   choices: {},
   books: {},
 }
 /** Examples for keys that the schema shows none for. */
-const EXAMPLES: Readonly<Record<string, Value>> = { fill: { main: 'demo-loose-cellulose' } }
+const EXAMPLES: Readonly<Record<string, Value>> = { fill: { main: 'demo-loose-cellulose' }, escalation: [{ item: 'demo-loose-cellulose', basePrice: 14, on: '2026-03-03', abovePct: 5 }] }
 const HEATER: Value = { id: 'heater', kind: 'water-heater', fuel: 'gas', vent: 'natural-draft', at: 'utility closet' }
 const HIGH: readonly Value[] = [{ kind: 'ridge', lengthFt: 30, netFreeIn2PerFt: 18 }, { kind: 'roof-vent', count: 4, netFreeIn2: 50 }]
 const HANDLER: Value = { id: 'air-handler', in: 'main', at: 'over the hall', sealed: 'no', pan: 'yes' }
@@ -75,7 +76,7 @@ export function newJob(): string {
     section(capital(at('airHandlers').description!), [...keys(of('airHandlers'), ''), '# airHandlers:', `  # - ${typed(HANDLER, of('airHandlers'))}`]),
     asked(at('energy'), 'energy', energy.sample), asked(at('ventilation'), 'ventilation', ventilation.sample),
     section(`Papers: ${at('clearances').description!}`, [...keys(of('clearances'), ''), '# clearances:', `  # - ${typed(PAPER, of('clearances'))}`]),
-    block('choices'), block('books'),
+    block('quote'), block('choices'), block('books'),
   ].join('\n').trimEnd() + '\n'
 }
 

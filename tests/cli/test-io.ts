@@ -44,6 +44,8 @@ export function testIo(world: World = {}): Io & { ended(): Omit<Ended, 'code'> }
       return content === null ? { failure: 'unreadable', message: 'no permission' } : content === undefined ? missing : bytes(content)
     },
     readStdin: async () => (world.stdin === undefined ? { failure: 'terminal', message: 'nothing is piped in' } : bytes(world.stdin)),
+    stdinChunks: () => (world.stdin === undefined ? missing : (async function* () { for (const part of world.stdin!.match(/[^]{1,1000}/g) ?? []) yield bytes(part).bytes })()),
+    now: () => 0,
     writeFile(path, content, { force = false } = {}) {
       if (files[path] !== undefined && !force) return { failure: 'exists', message: 'it is there already' }
       files[path] = content

@@ -47,6 +47,7 @@ const KNOWN: readonly (readonly [piece: string, why: string])[] = [
   ['l.labelIn * 0.75', 'a quarter squeezed: the end of the rule for compressed batts; belongs beside calc/heat squeezeLoss'],
   ['l.depthIn.length < 5', 'probes asked for by the help of the field'],
   ['last < 1 / 4', 'when a last day is short, a note alone'],
+  ['const MOST_ITEMS = 10', 'how many items the totals name'],
   ['toPrecision(6)', 'digits of a refused figure in a message'],
 ]
 /** Rounding of the output is one table of the format. */

@@ -9,7 +9,8 @@ import { addNew } from './new.ts'
 import { addOptions } from './options.ts'
 import { addPapers } from './papers.ts'
 import { addPrices } from './prices.ts'
+import { addReprice } from './reprice.ts'
 import { addSchema } from './schema.ts'
 import { addVerify } from './verify.ts'
 
-export const commands: readonly ((root: Command, run: Run) => void)[] = [addNew, addCheck, addEstimate, addExplain, addOptions, addPapers, addVerify, addPrices, addCompany, addSchema]
+export const commands: readonly ((root: Command, run: Run) => void)[] = [addNew, addCheck, addEstimate, addExplain, addOptions, addPapers, addVerify, addReprice, addPrices, addCompany, addSchema]

@@ -1,0 +1,91 @@
+// `reprice` from the words of the command line to its output: jobs as they are done, in the order they came, then the totals.
+import type { RepricedOut } from '../../estimate/reprice.ts'
+import { Totals } from '../../estimate/reprice-totals.ts'
+import { dateFault } from '../../files/dates.ts'
+import { printable } from '../../findings/printable.ts'
+import { repricedHead, repricedLine, rowOf, terminalRepriced, type RepriceRow } from '../../papers/reprice.ts'
+import { tell } from '../book-files.ts'
+import type { RepriceOptions } from '../commands/reprice.ts'
+import { exit, type Run } from '../run.ts'
+import { pricer, type Terms } from './pricer.ts'
+import { done, type Done } from './run-jobs.ts'
+import { sources, type Sources } from './sources.ts'
+
+export const REPRICE_FORMAT = 'lidwork-reprice/1'
+
+interface Skip { readonly file: string; readonly why: string }
+const counted = (n: number, what: string): string => `${n} ${what}${n === 1 ? '' : 's'}`
+
+/** Runs the command. */
+export async function report(run: Run, words: readonly string[], options: RepriceOptions): Promise<void> {
+  const { from, to, company, on, list, json = false, ndjson = false, csv = false, top, failIfMarginBelow } = options
+  if (words.length === 0 && list === undefined) { await run.fail(exit.wrongUse, 'say which jobs: files, folders, - or --list FILE'); return }
+  const fault = on === undefined ? undefined : dateFault(on)
+  if (fault) { await run.fail(exit.wrongUse, `--on: ${fault.says}, but ${fault.why}`); return }
+  const terms: Terms = { from, to, ...(company === undefined ? {} : { company }), ...(on === undefined ? {} : { on }) }
+  const priced = pricer(run.io, terms)
+  if (priced.troubles.length > 0) { await tell(run, priced.troubles); return }
+  const jobs = await sources(run, words, list)
+  if (!jobs) return
+
+  const totals = new Totals(), rows: RepriceRow[] = [], lines: string[] = [], skipped: Skip[] = [], below: string[] = [], firstOf = new Map<string, string>(), clashes: string[] = []
+  const counts = { read: 0, unread: 0 }
+  if (csv) await run.print(repricedHead())
+
+  async function take(d: Done): Promise<void> {
+    if (d.is === 'fault') { const e = new Error(d.message); if (d.stack !== undefined) e.stack = d.stack; await run.fault(e, `at ${d.file}`); skipped.push({ file: d.file, why: 'a fault in lidwork' }); return }
+    if (d.is === 'day-missing') throw new NoDay(d.file)
+    if (d.is === 'skipped') {
+      run.met(d.code)
+      if (d.code === exit.unreadable) counts.unread++; else counts.read++
+      await run.say(d.report)
+      skipped.push({ file: d.file, why: d.why })
+      if (ndjson) await run.print(`${JSON.stringify({ format: REPRICE_FORMAT, file: d.file, skipped: d.why })}\n`)
+      return
+    }
+    counts.read++
+    const job = JSON.parse(d.line) as RepricedOut
+    totals.add(job)
+    const first = firstOf.get(job.id)
+    if (first === undefined) firstOf.set(job.id, job.file)
+    else { clashes.push(job.id); await run.say(`lidwork: ${printable(job.file)} and ${printable(first)} are both the job ${job.id}; both are counted\n`) }
+    if (failIfMarginBelow !== undefined && (job.status === 'sent' || job.status === 'signed') && job.honoredMarginPct !== undefined && job.honoredMarginPct < failIfMarginBelow) below.push(job.id)
+    if (ndjson) await run.print(`${d.line}\n`)
+    else if (csv) await run.print(repricedLine(job))
+    else if (json) lines.push(d.line)
+    else rows.push(rowOf(job))
+  }
+
+  try { for await (const d of each(run, jobs, priced)) await take(d) } catch (error) {
+    if (!(error instanceof NoDay)) throw error
+    await run.fail(exit.wrongUse, `${error.file}: its quote has dates; say --on and the day to judge it by, such as --on 2026-04-01`)
+    return
+  }
+  const all = totals.out()
+  if (json) await run.print(asJson({ format: REPRICE_FORMAT, from, to, ...(on === undefined ? {} : { on }), read: counts.read, priced: all.jobs, skipped, clashes }, all, lines))
+  else if (!ndjson && !csv && all.jobs > 0) await run.print(terminalRepriced({ from, to, ...(on === undefined ? {} : { on }) }, rows, all, run.look(), top))
+  if (below.length > 0) {
+    run.met(exit.findings)
+    await run.say(`lidwork: ${counted(below.length, 'open quote')} would keep less than ${failIfMarginBelow} % at the old price: ${below.slice(0, MOST_NAMED).join(', ')}${below.length > MOST_NAMED ? ', …' : ''}\n`)
+  }
+  await run.say(`${summary(counts, all.jobs, skipped)}\n`)
+}
+
+const MOST_NAMED = 10
+/** A quote with dates and no day to judge it by ends the run. */
+class NoDay extends Error { constructor(readonly file: string) { super() } }
+
+function summary({ read, unread }: { readonly read: number; readonly unread: number }, priced: number, skipped: readonly Skip[]): string {
+  const faulty = skipped.length - unread
+  return [`${counted(read + unread, 'job')}: ${priced} priced`, ...(skipped.length === 0 ? [] : [`${skipped.length} skipped (${[...(faulty > 0 ? [`${faulty} with errors`] : []), ...(unread > 0 ? [`${unread} not read`] : [])].join(', ')})`])].join(', ')
+}
+
+async function* each(run: Run, { units }: Sources, priced: ReturnType<typeof pricer>): AsyncGenerator<Done> {
+  for await (const unit of units) yield done(run.io, priced, unit)
+}
+
+/** One object; the jobs stand in it as they were printed, so that none is read again. */
+function asJson(head: object, totals: object, lines: readonly string[]): string {
+  const text = JSON.stringify({ ...head, totals }, undefined, 2)
+  return `${text.slice(0, -2)},\n  "jobs": [${lines.map(l => `\n    ${l}`).join(',')}${lines.length > 0 ? '\n  ' : ''}]\n}\n`
+}
