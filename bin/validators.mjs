@@ -56,20 +56,23 @@ async function validatorModule(file, formats, readsOf) {
   ].join('\n') + '\n')
 }
 
-/** Writes dist/validators.mjs, and apart from it dist/book-validators.mjs: who estimates with the embedded books loads none for books. */
+/** Writes dist/validators.mjs, and apart from it those of books and of close-outs: who estimates with the embedded books loads neither. */
 export async function buildValidators() {
   const { readsOf } = await imported('src/files/schema.ts')
   const { jobFormat } = await imported('src/job/schemas.ts')
   const { pricesFormat, companyFormat } = await imported('src/books/formats.ts')
   await validatorModule('validators', { Job: jobFormat() }, readsOf)
+  const { closeoutFormat } = await imported('src/closeout/format.ts')
   await validatorModule('book-validators', { Prices: pricesFormat(), Company: companyFormat() }, readsOf)
+  await validatorModule('closeout-validators', { Closeout: closeoutFormat() }, readsOf)
 }
 
 /** The committed schemas as they should be: file name and text. */
 export async function schemaFiles() {
   const { jobFormat } = await imported('src/job/schemas.ts')
   const { pricesFormat, companyFormat } = await imported('src/books/formats.ts')
-  return Object.entries({ job: jobFormat(), prices: pricesFormat(), company: companyFormat() }).map(([name, format]) => ({ file: `schemas/${name}.schema.json`, text: `${JSON.stringify(format, undefined, 2)}\n` }))
+  const { closeoutFormat } = await imported('src/closeout/format.ts')
+  return Object.entries({ job: jobFormat(), prices: pricesFormat(), company: companyFormat(), closeout: closeoutFormat() }).map(([name, format]) => ({ file: `schemas/${name}.schema.json`, text: `${JSON.stringify(format, undefined, 2)}\n` }))
 }
 
 /** What the program writes for others, by the type of it: the schema follows. Other names may come beside these. */

@@ -56,6 +56,8 @@ export interface BlownProduct extends Product {
   /** Packed into closed cavities, where its maker says. */
   readonly dense?: { readonly densityPcf: Quantity<'lb/ft3'>; readonly rPerIn: Quantity<'R/in'> }
   answer(need: Quantity<'R'>): ChartAnswer
+  /** The listed rows of its label, R rising. */
+  readonly rows: readonly ChartRow[]
 }
 
 export interface Books {

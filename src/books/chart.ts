@@ -18,7 +18,7 @@ export const chartFormulas = { between, upToQuarter }
 /** A row above the need by no more than this is taken as it is. */
 const slack = (need: number): number => Math.max(2, need * 0.05)
 
-function listed(product: BlownRow, line: ChartLine, book: string, need: Quantity<'R'>): ChartRow {
+function listed(product: BlownRow, line: ChartLine, book: string, need?: Quantity<'R'>): ChartRow {
   const at = `${book}: ${product.item}, row R-${line.r}`
   return {
     chartR: line.r, interpolated: false, r: row(line.r, 'R', at, CFR, need), settledDepthIn: row(line.settledIn, 'in', at, CFR, need), initialDepthIn: row(line.blownIn, 'in', at, CFR, need),
@@ -32,6 +32,9 @@ function interpolated(lower: ChartRow, upper: ChartRow, need: Quantity<'R'>, bag
   const weightPsf = at(r => r.weightPsf) as Quantity<'lb/ft2'>
   return { chartR: need.value, interpolated: true, r: need, settledDepthIn: inches(r => r.settledDepthIn), initialDepthIn: inches(r => r.initialDepthIn), weightPsf, coverageFt2: work(coverageFromWeight, { bagLb, weightPsf }) }
 }
+
+/** The rows as the label lists them: what may be certified, whatever was needed. */
+export const listedRows = (product: BlownRow, book: string): ChartRow[] => product.chart.map(line => listed(product, line, book))
 
 /** @param need whole R above 0 */
 export function answer(product: BlownRow, book: string, need: Quantity<'R'>): ChartAnswer {

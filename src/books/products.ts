@@ -2,7 +2,7 @@
 import { cents } from '../units/money.ts'
 import { row, type Quantity, type Unit } from '../units/quantity.ts'
 import type { BlownProduct, Books, InsteadOf, Product } from './books.ts'
-import { answer } from './chart.ts'
+import { answer, listedRows } from './chart.ts'
 import type { BlownRow, PriceBook, ProductRow } from './price-book.ts'
 
 /** A role that no product of the price book fills; or one whose product can’t be had, and nothing in its place. */
@@ -34,7 +34,7 @@ function productOf(p: ProductRow | BlownRow, { name: book, supplier }: PriceBook
 
 function blownOf(p: BlownRow, book: PriceBook): Stocked<BlownProduct> {
   const q = <U extends Unit>(value: number, unit: U, of = '') => row(value, unit, `${book.name}: ${p.item}${of}`, 'price book')
-  return { ...productOf(p, book), fill: p.fill, bagLb: q(p.bagLb, 'lb'), answer: need => answer(p, book.name, need),
+  return { ...productOf(p, book), fill: p.fill, bagLb: q(p.bagLb, 'lb'), answer: need => answer(p, book.name, need), rows: listedRows(p, book.name),
     ...(p.dense ? { dense: { densityPcf: q(p.dense.densityPcf, 'lb/ft3', ', dense'), rPerIn: q(p.dense.rPerIn, 'R/in', ', dense') } } : {}) }
 }
 

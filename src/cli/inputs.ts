@@ -32,23 +32,23 @@ export const unread = (run: Run, file: string, { failure, message }: Failure, co
   ? run.fail(exit.wrongUse, `${message} for - to read: lidwork ${command} - < a${JOB_ENDING}`)
   : run.fail(exit.unreadable, `could not read ${file}: ${message}`)
 
-/** The files meant, each once, in the order given; folders are searched for job files. */
-export async function fileNames(run: Run, words: readonly string[]): Promise<string[]> {
+/** The files meant, each once, in the order given; folders are searched for those that end so. */
+export async function fileNames(run: Run, words: readonly string[], ending = JOB_ENDING): Promise<string[]> {
   const { io } = run
   const files = new Set<string>()
   for (const word of words.flatMap(w => (w === STDIN ? [w] : expanded(io, io.windows ? w.replaceAll('\\', '/') : w)))) {
     if (word === STDIN || !io.isFolder(word)) { files.add(word); continue }
-    const below = io.filesBelow(word, JOB_ENDING)
+    const below = io.filesBelow(word, ending)
     for (const { folder, why } of below.unread) await unread(run, folder, why)
-    if (below.files.length === 0 && below.unread.length === 0) await run.fail(exit.unreadable, `no file in ${word} ends in ${JOB_ENDING}`)
+    if (below.files.length === 0 && below.unread.length === 0) await run.fail(exit.unreadable, `no file in ${word} ends in ${ending}`)
     below.files.forEach(f => files.add(f))
   }
   return [...files]
 }
 
 /** The files meant, to be read one after the other; one that cannot be read is said when its turn comes, and the others still come. */
-export async function inputs(run: Run, words: readonly string[]): Promise<Input[]> {
-  return (await fileNames(run, words)).map(file => ({
+export async function inputs(run: Run, words: readonly string[], ending = JOB_ENDING): Promise<Input[]> {
+  return (await fileNames(run, words, ending)).map(file => ({
     file,
     async read() {
       const read = file === STDIN ? await run.io.readStdin() : run.io.readFile(file)

@@ -94,6 +94,11 @@ function freshAir(v: Ventilation, { house }: JobFile, cfm50: Quantity<'cfm'>, he
   }
 }
 
+/** Fresh air by 62.2 of a house that was measured again, with the whole-house fan that it has then. None where the job asks for none. */
+export function freshAirAgain(job: JobFile, cfm50: Quantity<'cfm'>, fanCfm: number | undefined, books: Books): ReturnType<typeof freshAir> | undefined {
+  return job.ventilation && freshAir({ ...job.ventilation, ...(fanCfm === undefined ? {} : { existingCfm: fanCfm }) }, job, cfm50, heightOf(job, books), books)
+}
+
 /** What the tests, the openings and the plan say of air; nothing follows from a house that nobody measured. */
 export function houseAir(job: JobFile, taken: Taken, steps: readonly Step[], ductTarget: Quantity<'cfm'> | undefined, books: Books): HouseAir {
   const { tests, house } = job, findings: Finding[] = []

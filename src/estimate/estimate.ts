@@ -19,7 +19,7 @@ import type { Step } from './order.ts'
 import { ESTIMATE_FORMAT, type EstimateOut } from './output.ts'
 import { areaOut, carried, ductOut, eavesOut, OFFICE, sealingOut, stoppedOut, titled } from './parts.ts'
 import { partPrices } from './part-prices.ts'
-import { plan, priced, productOf } from './plan.ts'
+import { plan, priced, productOf, type Plan } from './plan.ts'
 import { driveMissing, soldAlone } from './price.ts'
 import { yearlySavings, type Savings } from './savings.ts'
 import type { Standing } from './standing.ts'
@@ -37,6 +37,9 @@ export interface Estimate {
   /** The plan as it stands, for those who ask what closes and what buries. */
   readonly steps: readonly Step[]
   readonly standing: Standing
+  readonly plan: Plan
+  /** What is bought and charged, line by line. */
+  readonly materials: readonly MaterialLine[]
   readonly books: Books
   /** The highest blown top of the house, for what is built up to it. */
   readonly topOfFillInitialIn: Quantity<'in'>
@@ -89,7 +92,7 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
     overrides: data.choices?.marginPct === undefined ? [] : [{ path: '/choices/marginPct', value: data.choices.marginPct, insteadOf: books.companyMarginPct }],
   }
   const tops = taken.areas.map(a => a.measure.topOfFillInitialIn).sort((a, b) => b.value - a.value)
-  const made: Estimate = { out, findings, assumed: assumptions(out, [...measures.flatMap(m => m.assumes ?? [])]), steps, standing: stands, books, topOfFillInitialIn: tops[0] ?? exactly(0, 'in', 'no area') }
+  const made: Estimate = { out, findings, assumed: assumptions(out, [...measures.flatMap(m => m.assumes ?? [])]), steps, standing: stands, plan: planned, materials, books, topOfFillInitialIn: tops[0] ?? exactly(0, 'in', 'no area') }
   return again ? withLighter(made, job, books, taken, gates.gates) : made
 }
 

@@ -35,18 +35,26 @@ export function readingsOf({ appliances = [], tests = {} }: Pick<JobFile, 'appli
   })
 }
 
+/** What the readings of one flame may be at most; draft and spillage only where it has a vent. */
+export function flameLimits(a: Appliance, drafting: readonly Appliance[], books: Books) {
+  const practice = 'home performance practice (from memory, medium)'
+  const vented = a.vent !== 'unvented' && a.kind !== 'oven' && a.kind !== 'dryer', gas = flueGas.rows.find(r => r.kind === a.kind)
+  return {
+    basis: gas?.basis ?? 'air free', ...(gas ? { flueCoPpm: books.start(`co-flue-${gas.kind}`, gas.ppm, 'ppm', `carbon monoxide in the flue gas of a ${applianceName(a)}, ${gas.basis}, at most`, `${sourceOf(flueGas, gas)} (from memory, medium)`) } : {}),
+    ...(vented ? { pulledDownPa: draftLimit(a, drafting, books), spillageWarm: books.start('spillage-warm', 60, 's', 'spillage at start with a warm vent, at most', practice), spillageCold: books.start('spillage-cold', 300, 's', 'spillage at start with a cold vent, at most', practice) } : {}),
+  }
+}
+
 /** Worst case: all that blows air out runs, doors as they pull most. */
 function flameReadings(task: string, a: Appliance, drafting: readonly Appliance[], books: Books): Reading[] {
-  const practice = 'home performance practice (from memory, medium)'
-  const vented = a.vent !== 'unvented' && a.kind !== 'oven' && a.kind !== 'dryer'
-  const gas = flueGas.rows.find(r => r.kind === a.kind)
+  const most = flameLimits(a, drafting, books)
   const rows: Row[] = [
-    ...(vented ? [
-      { reads: 'its zone against outdoors, worst case: pulled down by', unit: 'Pa', atMost: draftLimit(a, drafting, books) },
-      { reads: 'spillage ends, vent warm', unit: 's', atMost: books.start('spillage-warm', 60, 's', 'spillage at start with a warm vent, at most', practice) },
-      { reads: 'spillage ends, vent cold', unit: 's', atMost: books.start('spillage-cold', 300, 's', 'spillage at start with a cold vent, at most', practice) },
+    ...(most.pulledDownPa ? [
+      { reads: 'its zone against outdoors, worst case: pulled down by', unit: 'Pa', atMost: most.pulledDownPa },
+      { reads: 'spillage ends, vent warm', unit: 's', atMost: most.spillageWarm },
+      { reads: 'spillage ends, vent cold', unit: 's', atMost: most.spillageCold },
     ] : []),
-    { reads: `carbon monoxide in its flue gas, ${gas?.basis ?? 'air free'}`, unit: 'ppm', ...(gas ? { atMost: books.start(`co-flue-${gas.kind}`, gas.ppm, 'ppm', `carbon monoxide in the flue gas of a ${applianceName(a)}, ${gas.basis}, at most`, `${sourceOf(flueGas, gas)} (from memory, medium)`) } : {}) },
+    { reads: `carbon monoxide in its flue gas, ${most.basis}`, unit: 'ppm', ...(most.flueCoPpm ? { atMost: most.flueCoPpm } : {}) },
   ]
   return rows.map((r, i) => ({ id: `${task}-${a.id}-${i + 1}`, task, of: applianceName(a), where: a.at, ...r, acts: [] }))
 }

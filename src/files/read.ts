@@ -1,6 +1,7 @@
 // From bytes to data of one format, in two gates: YAML, then the format. The first that finds a fault ends the reading.
 import { placed, sorted, type Finding, type Places } from '../findings/finding.ts'
 import { schemaFindings, type Fault } from './messages.ts'
+import { pointer } from '../findings/places.ts'
 import { normalize, type Reads } from './normalize.ts'
 import type { FileKind } from './schema.ts'
 import { readYaml } from './yaml.ts'
@@ -10,11 +11,13 @@ export interface Reader {
   readonly kind: FileKind
   readonly validate: { (data: unknown): boolean; errors?: readonly Fault[] | null }
   readonly reads: Reads
+  /** A value that stands for one not filled in yet: it is taken out, and its place told. */
+  readonly blank?: string
   schema(): object
 }
 
 export type FormatRead<V> =
-  | { readonly ok: true; readonly data: V; readonly places: Places; readonly about: readonly string[]; readonly source: string }
+  | { readonly ok: true; readonly data: V; readonly places: Places; readonly about: readonly string[]; /** Places not filled in. */ readonly blanks: readonly string[]; readonly source: string }
   | { readonly ok: false; readonly findings: Finding[]; readonly places: Places; readonly source: string }
 
 const MOST_FINDINGS = 50
@@ -27,15 +30,29 @@ export function few(findings: Finding[], places: Places): Finding[] {
     says: `${findings.length - MOST_FINDINGS} more findings`, why: `the first ${MOST_FINDINGS} are shown`, mend: 'mend those and check again' }]
 }
 
+/** Takes every blank out of lists and mappings. @returns where they stood */
+function takenOut(data: unknown, blank: string, path = ''): string[] {
+  if (typeof data !== 'object' || data === null) return []
+  const out: string[] = [], holder = data as Record<string, unknown>
+  for (const key of Object.keys(holder)) {
+    const at = `${path}/${pointer(key)}`
+    if (holder[key] !== blank) out.push(...takenOut(holder[key], blank, at))
+    else { out.push(at); if (!Array.isArray(data)) delete holder[key] }
+  }
+  if (Array.isArray(data)) data.splice(0, data.length, ...data.filter(v => v !== blank))
+  return out
+}
+
 /** Reads a file of one format, every number as the tape reads it. */
-export function readFormat<V>(bytes: Uint8Array | string, { kind, validate, reads, schema }: Reader): FormatRead<V> {
+export function readFormat<V>(bytes: Uint8Array | string, { kind, validate, reads, blank, schema }: Reader): FormatRead<V> {
   const yaml = readYaml(bytes, kind)
   const { places } = yaml, { source } = places
   const refused = (findings: readonly Finding[]): FormatRead<V> => ({ ok: false, findings: few(sorted(findings, places), places), places, source })
   if (yaml.findings.length > 0) return refused(yaml.findings)
+  const blanks = blank === undefined ? [] : takenOut(yaml.data, blank)
   const { about, unread } = normalize(yaml.data, reads)
   const faults: Fault[] = validate(yaml.data) ? [] : [...validate.errors ?? []]
   for (const path of unread) if (!faults.some(f => f.instancePath === path)) faults.push({ instancePath: path, keyword: 'unread', params: {} })
   if (faults.length > 0) return refused(schemaFindings(faults, yaml, schema(), kind))
-  return { ok: true, data: yaml.data as V, places, about, source }
+  return { ok: true, data: yaml.data as V, places, about, blanks, source }
 }

@@ -1,32 +1,21 @@
 // The estimate on a terminal, for the person who priced it. It lays out and picks words; every figure comes with the estimate.
 import type { AreaOut, EstimateOut, GateOut, MaterialOut, TaskOut } from '../estimate/output.ts'
 import { countiesNamed } from '../reference/zones.ts'
-import { printable } from '../findings/printable.ts'
 import { phases, type Phase } from '../scope/kind.ts'
 import { halfUp } from '../units/money.ts'
 import type { Look } from './look.ts'
 import { airAndEnergy } from './terminal/air.ts'
-import { asciiOnly } from './terminal/ascii.ts'
-import { columns, padLeft, padRight, sheet, SENTENCE, wrap, type Sheet } from './terminal/sheet.ts'
+import { harmless } from './terminal/harmless.ts'
+import { bothEnds, columns, padLeft, padRight, sheet, SENTENCE, wrap, type Sheet } from './terminal/sheet.ts'
 import { counted, depth, depthCell, figure, NB, phaseWords, plainFigure, rowR, signs, stepRanges, unitWord, usd, workedR } from './terminal/words.ts'
 
 /** The whole estimate as text; no line is wider than the look, and without color nothing is lost. */
 export function terminalEstimate(estimate: EstimateOut, look: Look): string {
-  const e = printed(estimate, look.ascii ? text => asciiOnly(printable(text)) : printable)
+  const e = harmless(estimate, look.ascii)
   const on = sheet(look)
   for (const section of [head, verdict, gates, stopped, areas, besides, lighter, eaves, sealing, ducts, work, office, deferral, materials, buying, price, offers, airAndEnergy, leftOut, findings, overrides, assumptions, standing]) section(e, on)
   return on.text()
 }
-
-/** Every text of the estimate without control characters: nothing in a file may steer a terminal. A figure keeps its unit on its line. */
-function printed<T>(value: T, clean: (text: string) => string): T {
-  if (typeof value === 'string') return clean(value).replace(FIGURE_AND_UNIT, NB) as T
-  if (Array.isArray(value)) return value.map(v => printed(v, clean)) as T
-  if (typeof value === 'object' && value !== null) return Object.fromEntries(Object.entries(value).map(([key, v]) => [key, printed(v, clean)])) as T
-  return value
-}
-
-const FIGURE_AND_UNIT = /(?<=\d) (?=(?:\d+\/\d+ )?(?:in|ft|ft2|ft²|psf|oz|fl oz|lb|h|days?|bags?)\b)|(?<=\d \d+\/\d+) (?=in\b)/g
 
 const sentence = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`)
 const words = (code: string): string => code.replaceAll('-', ' ')
@@ -54,13 +43,6 @@ function head(e: EstimateOut, on: Sheet): void {
   bothEnds(on, title, [id, status, surveyedOn].filter(Boolean).join('   '), true)
   bothEnds(on, place(e), books(e))
   on.gap()
-}
-
-/** Left and right on one line where both fit, else the right part below. */
-function bothEnds(on: Sheet, left: string, right: string, bold = false): void {
-  if (columns(left) + 2 + columns(right) <= on.width) return on.row({ at: 1, text: left, boldText: bold, right })
-  on.row({ at: 1, text: left, boldText: bold })
-  on.row({ at: 1, text: right })
 }
 
 // Verdict and gates

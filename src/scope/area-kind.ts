@@ -30,7 +30,9 @@ export interface AreaMeasure extends Measure {
   readonly retarder: boolean
   readonly windBlocks: Quantity<'each'>
   /** What the chart said, with the rows beside it. */
-  readonly chart?: { readonly product: BlownProduct; readonly answer: ChartAnswer; bagsFor(row: ChartRow): Quantity<'bag'>; loadFor(row: ChartRow): Quantity<'lb/ft2'> }
+  readonly chart?: { readonly product: BlownProduct; readonly answer: ChartAnswer; /** Old fill under the new. */ readonly keptIn: Quantity<'in'>; bagsFor(row: ChartRow): Quantity<'bag'>; loadFor(row: ChartRow): Quantity<'lb/ft2'> }
+  /** Least density of what is packed into cavities. */
+  readonly packedPcf?: Quantity<'lb/ft3'>
   /** Figures that stand only while the fill does. */
   readonly fillFigures: readonly string[]
 }

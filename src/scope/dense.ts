@@ -7,7 +7,7 @@ import type { BlownProduct, Books } from '../books/books.ts'
 import { exactly, work, type Quantity } from '../units/quantity.ts'
 import { fillOf, type Task } from './kind.ts'
 
-export interface Packed { readonly bags: Quantity<'bag'>; readonly r: Quantity<'R'>; readonly psf: Quantity<'lb/ft2'>; readonly perInch: Quantity<'R/in'> }
+export interface Packed { readonly bags: Quantity<'bag'>; readonly r: Quantity<'R'>; readonly psf: Quantity<'lb/ft2'>; readonly perInch: Quantity<'R/in'>; readonly densityPcf: Quantity<'lb/ft3'> }
 
 /** Density and R per inch of a packed product: its own, else a starting value of its kind. */
 function packing(p: BlownProduct, books: Books): { densityPcf: Quantity<'lb/ft3'>; rPerIn: Quantity<'R/in'> } {
@@ -20,7 +20,7 @@ export function packed(p: BlownProduct, netAreaFt2: Quantity<'ft2'>, framing: Qu
   const { densityPcf, rPerIn } = packing(p, books)
   return {
     bags: work(packedBags, { volumeFt3: work(cavityVolume, { areaFt2: netAreaFt2, framing, depthIn }), densityPcf, bagLb: p.bagLb }),
-    r: work(layerR, { depthIn, perInch: rPerIn, squeezed: exactly(0, 'fraction', 'packed, not squeezed batts') }), psf: work(layerWeight, { depthIn, densityPcf }), perInch: rPerIn,
+    r: work(layerR, { depthIn, perInch: rPerIn, squeezed: exactly(0, 'fraction', 'packed, not squeezed batts') }), psf: work(layerWeight, { depthIn, densityPcf }), perInch: rPerIn, densityPcf,
   }
 }
 

@@ -54,9 +54,9 @@ const KNOWN: readonly (readonly [piece: string, why: string])[] = [
 const FORMAT_TABLE = 'src/estimate/to-json.ts'
 
 describe('bare numbers', () => {
-  const inCore = sources.filter(f => /^src\/(scope|estimate)\//.test(f) && f !== FORMAT_TABLE).flatMap(bare).filter(b => !isQuarter(b))
+  const inCore = sources.filter(f => /^src\/(scope|estimate|closeout)\//.test(f) && f !== FORMAT_TABLE).flatMap(bare).filter(b => !isQuarter(b))
 
-  test('in scope and estimate a figure has its source', () => {
+  test('in scope, estimate and closeout a figure has its source', () => {
     expect(inCore.filter(b => !KNOWN.some(([piece]) => b.on.includes(piece))).map(b => `${b.file}:${b.line} ${b.value}: ${b.on.slice(0, 120)}`)).toEqual([])
   })
   test('no exception is listed that nothing needs', () => {

@@ -2,6 +2,7 @@
 import type { Command } from 'commander'
 import type { Run } from '../run.ts'
 import { addCheck } from './check.ts'
+import { addCloseout } from './closeout.ts'
 import { addCompany } from './company.ts'
 import { addEstimate } from './estimate.ts'
 import { addExplain } from './explain.ts'
@@ -13,4 +14,4 @@ import { addReprice } from './reprice.ts'
 import { addSchema } from './schema.ts'
 import { addVerify } from './verify.ts'
 
-export const commands: readonly ((root: Command, run: Run) => void)[] = [addNew, addCheck, addEstimate, addExplain, addOptions, addPapers, addVerify, addReprice, addPrices, addCompany, addSchema]
+export const commands: readonly ((root: Command, run: Run) => void)[] = [addNew, addCheck, addEstimate, addExplain, addOptions, addPapers, addVerify, addCloseout, addReprice, addPrices, addCompany, addSchema]

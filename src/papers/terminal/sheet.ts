@@ -142,3 +142,10 @@ export function sheet(look: Look): Sheet {
     text: () => `${lines.join('\n')}\n`,
   }
 }
+
+/** Left and right on one line where both fit, else the right part below. */
+export function bothEnds(on: Sheet, left: string, right: string, bold = false): void {
+  if (columns(left) + 2 + columns(right) <= on.width) { on.row({ at: 1, text: left, boldText: bold, right }); return }
+  on.row({ at: 1, text: left, boldText: bold })
+  on.row({ at: 1, text: right })
+}

@@ -68,7 +68,7 @@ export const deckedFloor = area({
       figures: { id, kind: 'decked-floor', areaFt2: size.areaFt2, netAreaFt2: size.netAreaFt2, existingR: old.existingR, targetR, addedR, ...(limit ? { ceilingLimitPsf: limit } : {}),
         ...(fills ? { product: chosen.item, packedR: p.r, settledDepthIn: depthIn, topOfFillSettledIn: work(topOfFill, { keptIn: old.keptIn, depthIn }), bags: p.bags, addedWeightPsf: p.psf, ceilingLoadPsf: load, finalR: packedR } : { finalR: old.existingR }) },
       tasks, gates: over.gates, findings: fills && packedR.value < targetR.value ? [...reached, { code: 'cavity-limits-fill', severity: 'note', path: `${at}/way`, says: `the joists hold R ${packedR.value.toFixed(0)} of ${targetR.value}`, why: 'under boards there is no more room', mend: 'write way: lift and risers, or take the R it reaches' }] : reached,
-      topOfFillInitialIn: joistIn, access, filled: fills, loose: false, floor: true, need, retarder: false, eaves: [], windBlocks: NO_EAVES,
+      topOfFillInitialIn: joistIn, access, filled: fills, loose: false, floor: true, need, retarder: false, eaves: [], windBlocks: NO_EAVES, packedPcf: p.densityPcf,
       fabric: { netAreaFt2: size.netAreaFt2, base, uFieldBefore: u(old.existingR), uFieldAfter: u(fills ? packedR : old.existingR) },
       fillFigures: ['product', 'packedR', 'settledDepthIn', 'topOfFillSettledIn', 'bags', 'addedWeightPsf', 'ceilingLoadPsf', 'finalR', 'averageR', 'uAfter'],
     }

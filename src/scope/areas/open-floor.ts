@@ -179,7 +179,7 @@ export function floorTakeoff(found: Found<Floor>, books: Books, around: FloorAro
     topOfFillInitialIn: topInitial, access, need, filled: rowOf !== undefined, loose: rowOf !== undefined, floor: true,
     fabric: { netAreaFt2, base, uFieldBefore, uFieldAfter, ...(eaves.strip ? { strip: eaves.strip } : {}) },
     retarder: kept[0]?.item.facing === 'kraft-down' || kept[0]?.item.facing === 'foil', eaves: eaves.sides, windBlocks: eaves.windBlocks, fillFigures: FILL_FIGURES,
-    ...(answer && chosen ? { chart: { product: chosen, answer, bagsFor, loadFor } } : {}),
+    ...(answer && chosen ? { chart: { product: chosen, answer, keptIn, bagsFor, loadFor } } : {}),
   }
 }
 

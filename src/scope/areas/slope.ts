@@ -59,7 +59,7 @@ export const slope = area({
     const u = (fill: Quantity<'R'>) => work(fieldU, { framing, gaps: none('fraction', 'packed'), cavityR: work(seriesR, { base, fill }), gapR: work(seriesR, { base, fill }), joistR: woodR })
     return {
       figures: { id, kind: 'slope', areaFt2, netAreaFt2: areaFt2, existingR: old.existingR, targetR, addedR, ...(limit ? { ceilingLimitPsf: limit } : {}), ...(fills ? { product: chosen.item, packedR: p.r, settledDepthIn: depthIn, bags: p.bags, addedWeightPsf: p.psf, ceilingLoadPsf: load } : {}), finalR: packedR },
-      tasks, gates, findings, topOfFillInitialIn: rafterIn, access, filled: fills, loose: false, floor: false, need, retarder: false, eaves: [], windBlocks: NO_EAVES,
+      tasks, gates, findings, topOfFillInitialIn: rafterIn, access, filled: fills, loose: false, floor: false, need, retarder: false, eaves: [], windBlocks: NO_EAVES, packedPcf: p.densityPcf,
       fabric: { netAreaFt2: areaFt2, base, uFieldBefore: u(old.existingR), uFieldAfter: u(packedR) }, fillFigures: ['product', 'packedR', 'settledDepthIn', 'bags', 'addedWeightPsf', 'ceilingLoadPsf', 'finalR', 'averageR', 'uAfter'],
     }
   },

@@ -1,0 +1,71 @@
+// What has to be safe before anybody leaves: flames tested after the work, gates that were open, mends with their proof.
+import type { Books } from '../books/books.ts'
+import type { Estimate } from '../estimate/estimate.ts'
+import type { Finding } from '../findings/finding.ts'
+import type { JobFile } from '../job/job-file.ts'
+import { applianceName, drafts, takesRoomAir, type Appliance } from '../scope/appliances.ts'
+import { draftLimit } from '../scope/exhausts.ts'
+import { TIGHTENING } from '../scope/kind.ts'
+import type { CloseoutFile } from './format.ts'
+import type { DueOut } from './output.ts'
+
+type Test = NonNullable<CloseoutFile['combustion']>[number]
+
+export interface Safety {
+  readonly stops: readonly DueOut[]
+  readonly open: readonly DueOut[]
+  readonly findings: readonly Finding[]
+  readonly combustion: readonly object[]
+  readonly mends: readonly { readonly id: string; readonly where: string; readonly why: string; readonly on?: string; readonly by?: string; readonly proof?: string }[]
+}
+
+/** Limits of carbon monoxide in room air, as the survey takes them. */
+const coLimits = (books: Books) => ({
+  note: books.start('co-note', 9, 'ppm', 'carbon monoxide in room air that is looked into', 'home performance practice (from memory, medium)'),
+  off: books.start('co-shut-off', 36, 'ppm', 'carbon monoxide at which appliances are shut off', 'home performance practice (from memory, medium)'),
+  out: books.start('co-evacuate', 70, 'ppm', 'carbon monoxide at which everybody leaves', 'home performance practice (from memory, medium)'),
+})
+
+const readings = ({ of: _, ...test }: Test): object => test
+
+/** The house was tightened or covered: sealed, ducts closed, fill blown. */
+const tightened = ({ steps }: Estimate): boolean => steps.some(s => TIGHTENING.includes(s.phase))
+
+function flames(file: CloseoutFile, job: JobFile, estimate: Estimate) {
+  const { books } = estimate, stops: DueOut[] = [], open: DueOut[] = [], findings: Finding[] = [], co = coLimits(books)
+  const days = file.days ?? [], last = days.at(-1), all = job.appliances ?? [], drafting = all.filter(drafts)
+  const combustion = (tightened(estimate) ? drafting : []).map((a: Appliance) => {
+    const what = `${applianceName(a)} (${a.at})`, limitPa = draftLimit(a, drafting, books)
+    const mine = (file.combustion ?? []).map((test, i) => ({ test, at: `/combustion/${i}` })).filter(t => t.test.of === a.id)
+    const dated = mine.filter(t => t.test.on !== undefined && t.test.result !== undefined).sort((x, y) => (x.test.on! < y.test.on! ? -1 : x.test.on! > y.test.on! ? 1 : 0))
+    const after = last === undefined ? undefined : dated.filter(t => t.test.on! >= last).at(-1)
+    const due = (code: string, why: string, mend: string): void => { stops.push({ code, of: a.id, what: `the ${what}`, why, mend }) }
+    const repair = 'appliance off now; a licensed HVAC contractor or the utility repairs it; a passed test before anybody uses it'
+    if (!after) due('combustion-not-tested', last === undefined ? 'no day of the work is written, so no test can be known to follow it' : dated.length > 0 ? `its last test is of ${dated.at(-1)!.test.on!}, and the house was tightened until ${last}` : 'nobody has tested it since the house was tightened', 'a worst-case combustion test before the crew leaves; until it passes the appliance stays off')
+    else if (after.test.result === 'fail') due('combustion-failed', `it failed its test of ${after.test.on!}`, repair)
+    else if (after.test.worstCasePa !== undefined && -after.test.worstCasePa > limitPa.value) due('depressurized', `worst case ${after.test.worstCasePa} Pa, and its vent bears ${limitPa.value} Pa; a pass does not go with that`, repair)
+    // A later test does not undo a reading that drives people out of the rooms.
+    const air = after?.test.roomCoPpm
+    if (air !== undefined && air >= co.off.value) due('carbon-monoxide', `${air} ppm of carbon monoxide in the room`, air >= co.out.value ? 'everybody out; call emergency services from outdoors' : 'appliances off, windows open, call the utility')
+    else if (air !== undefined && air >= co.note.value) open.push({ code: 'carbon-monoxide-low', of: a.id, what: `${air} ppm of carbon monoxide beside the ${what}`, why: 'something burns badly or spills', mend: 'find its source, and test again' })
+    const during = dated.filter(t => t !== after && (last === undefined || t.test.on! < last)), left = days.slice(0, -1).filter(d => !dated.some(t => t.test.on === d && t.test.result === 'pass'))
+    if (left.length > 0) findings.push({ code: 'left-overnight-untested', severity: 'warning', path: '/days', says: `no passed test of the ${what} on ${left.join(', ')}`, why: 'a house that was tightened that day was left overnight untested', mend: 'write the test where there was one; test at the end of each day that changes shell, ducts or fans' })
+    return { id: a.id, what: applianceName(a), at: a.at, limitPa, ...(a.test ? { before: { result: a.test.result, on: a.test.on, by: a.test.by } } : {}), during: during.map(t => readings(t.test)), ...(after ? { after: readings(after.test) } : {}) }
+  })
+  for (const a of all) if (takesRoomAir(a) && !drafts(a) && tightened(estimate)) findings.push({ code: 'fire-not-testable', severity: 'note', path: '/combustion', says: `the ${applianceName(a)} (${a.at})`, why: 'no draft test proves an open fire', mend: 'leave the owner the signed instruction, and an alarm beside it' })
+  return { stops, open, findings, combustion }
+}
+
+/** What a signed job left open, as the close-out answers it. */
+export function safety(file: CloseoutFile, job: JobFile, estimate: Estimate): Safety {
+  const { stops, open, findings, combustion } = flames(file, job, estimate)
+  const { gates } = estimate.out
+  for (const g of gates) if (g.open && g.state === 'hold' && estimate.steps.length > 0) stops.push({ code: 'gate-open', of: g.id, what: `${g.id}, ${g.where}`, why: `work was done while this was shut: ${g.why}`, mend: `${g.clearedBy}; written in the job file` })
+  const mends = gates.filter(g => g.open && g.state === 'mend' && estimate.steps.some(s => s.id === g.clearedByTask)).map(g => {
+    const closed = (file.mends ?? []).find(m => m.gate === g.id)
+    const missing = [closed?.on === undefined && 'day', closed?.by === undefined && 'name', closed?.proof === undefined && 'photo or paper'].filter(Boolean)
+    if (missing.length > 0) open.push({ code: 'mend-not-proved', of: g.id, what: `${g.id}, ${g.where}`, why: `${closed ? `missing: ${missing.join(', ')}` : 'nobody says that it was closed'}: ${g.why}`, mend: `open it up and look; then write it under mends: with ${g.clearedBy}` })
+    return { id: g.id, where: g.where, why: g.why, ...(closed?.on === undefined ? {} : { on: closed.on }), ...(closed?.by === undefined ? {} : { by: closed.by }), ...(closed?.proof === undefined ? {} : { proof: closed.proof }) }
+  })
+  return { stops, open, findings, combustion, mends }
+}
