@@ -2,10 +2,10 @@
 import type { BlownProduct, ChartRow } from '../books/books.ts'
 import { mean } from '../calc/arithmetic.ts'
 import { markers } from '../calc/fill.ts'
-import { bagsAsked, bagsByWeight, bagsCovered, bagsShort, blownWeight, filledArea, installedDensity, leastOf, newFill, packedDensity } from '../calc/proof.ts'
+import { bagsAsked, bagsByWeight, bagsCovered, bagsShort, blownWeight, filledArea, installedDensity, newFill, packedDensity } from '../calc/proof.ts'
 import type { Estimate } from '../estimate/estimate.ts'
 import type { AreaTaken } from '../estimate/takeoff.ts'
-import { exactly, given, work, type Formula, type Quantity } from '../units/quantity.ts'
+import { exactly, given, work, type Quantity } from '../units/quantity.ts'
 import { asTape } from '../units/tape.ts'
 import type { CloseoutFile } from './format.ts'
 
@@ -31,7 +31,7 @@ export interface AreaProof {
   readonly figures: Readonly<Record<string, unknown>>
 }
 
-const ofLines = (by: Formula, readings: readonly Inches[]): Inches => ({ value: by.fn(Object.fromEntries(readings.map((q, i) => [String(i + 1), q.value]))), unit: 'in', from: { is: 'worked', by, inputs: Object.fromEntries(readings.map((q, i) => [`marker${i + 1}`, q])) } })
+const meanOf = (readings: readonly Inches[]): Inches => work(mean, Object.fromEntries(readings.map((q, i) => [`marker${i + 1}`, q])) as never)
 const reaches = (has: number, asked: number): boolean => has >= asked - 1e-9
 const inches = (q: Inches): string => `${asTape(Math.ceil(q.value * 4 - 1e-9) / 4)} in`
 
@@ -52,7 +52,7 @@ function blown(area: AreaTaken, entries: readonly Given[], estimate: Estimate, s
   const tops = entries.flatMap(({ entry, at }) => (entry.markersIn ?? []).map((v, i) => given(v, 'in', `${at}/markersIn/${i}`))), depths = tops.map(readIn => work(newFill, { readIn, oldIn }))
   const asked = work(markers, { areaFt2: shared.coveredFt2 }), enough = reaches(tops.length, asked.value)
   const counted = entries.filter(e => e.entry.bags !== undefined), used = counted.length === 0 ? undefined : counted.map(({ entry, at }) => given(entry.bags!, 'bag', `${at}/bags`)).reduce((a, b) => ({ ...a, value: a.value + b.value }))
-  const least = depths.length === 0 ? undefined : ofLines(leastOf, depths), average = depths.length === 0 ? undefined : ofLines(mean, depths)
+  const least = [...depths].sort((a, b) => a.value - b.value)[0], average = depths.length === 0 ? undefined : meanOf(depths)
   const bagsFor = (r: ChartRow): Quantity<'bag'> => { const bags = chart!.bagsFor(r); return shared.coveredFt2 === surveyedFt2 ? bags : work(bagsCovered, { bags, coveredFt2: shared.coveredFt2, surveyedFt2 }) }
   const filled = (r: ChartRow): Quantity<'ft2'> => work(filledArea, { bags: bagsFor(r), coverageFt2: r.coverageFt2 })
   const proofOf = (row: ChartRow): RowProof => {

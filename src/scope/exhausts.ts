@@ -42,17 +42,6 @@ export function exhaustMeasure({ item, at }: Found<Exhaust>, flame: boolean, boo
   return { figures: {}, tasks: [] }
 }
 
-/** How far the room of an appliance may be pulled down: the strictest row that fits it or what stands beside it. */
-export function draftLimit(a: Appliance, drafting: readonly Appliance[], books: Books): Quantity<'Pa'> {
-  const beside = drafting.filter(b => b !== a && b.at === a.at)
-  const vent = a.vent === 'unknown' || a.vent === 'unvented' ? 'orphan' : a.kind === 'water-heater' && a.vent === 'natural-draft' ? beside.length > 0 ? 'common' : 'orphan'
-    : a.vent === 'natural-draft' ? beside.some(b => b.kind === 'water-heater' && b.vent === 'natural-draft') ? 'common' : 'natural-draft' : beside.some(b => b.vent === 'natural-draft') ? 'common' : 'fan-assisted'
-  const limit = draftLimits.rows.find(r => r.vent === vent)!
-  const asked = [`worst-case depressurization of a ${limit.title}`, `${sourceOf(draftLimits, limit)} (from memory, high)`] as const
-  return limit.vent === 'orphan' ? books.start('draft-limit-orphan', limit.limitPa, 'Pa', ...asked) : limit.vent === 'common' ? books.start('draft-limit-common', limit.limitPa, 'Pa', ...asked)
-    : limit.vent === 'natural-draft' ? books.start('draft-limit-natural-draft', limit.limitPa, 'Pa', ...asked) : books.start('draft-limit-fan-assisted', limit.limitPa, 'Pa', ...asked)
-}
-
 /** All that can run together against the tightest limit of what drafts: it can raise a warning, and lowers nothing. */
 export function draftWarning(exhausts: readonly Found<Exhaust>[], appliances: readonly Appliance[], house: { readonly cfm50?: Quantity<'cfm'>; /** The most that the plan may take off it. */ readonly cut?: Quantity<'cfm'> }, books: Books): Measure | undefined {
   const drafting = appliances.filter(drafts), running = exhausts.filter(e => e.item.kind !== 'power-attic-fan' && e.item.kind !== 'whole-house-fan')
