@@ -1,10 +1,10 @@
 // Job cost: hours and materials against the estimate, task by task, and the margin that was kept.
-import { cents } from '../books/open.ts'
 import type { Product } from '../books/books.ts'
 import { difference, lineCents, marginOf, pctOf } from '../calc/price.ts'
 import type { Estimate } from '../estimate/estimate.ts'
 import { titled } from '../estimate/parts.ts'
 import { byText } from '../findings/finding.ts'
+import { cents } from '../units/money.ts'
 import { exactly, given, total, work, type Quantity } from '../units/quantity.ts'
 import type { CloseoutFile } from './format.ts'
 

@@ -29,7 +29,8 @@ export interface AreaBuiltOut {
   initialDepthIn?: number; meanDepthIn?: number; weightPsf?: number; densityPcf?: number; densityNeededPcf?: number
   ceilingLoadPsf?: number; ceilingLimitPsf?: number
   thicknessIn?: number; labelR?: number
-  rows?: RowOut[]
+  /** What was sold, as this product brings it; then the listed rows of its label. */
+  sold?: RowOut; rows?: RowOut[]
 }
 
 /** One part of the house on the receipt; a figure that nobody has shown is absent, and `missing` names it. */

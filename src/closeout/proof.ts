@@ -5,7 +5,7 @@ import { markers } from '../calc/fill.ts'
 import { bagsAsked, bagsByWeight, bagsCovered, bagsShort, blownWeight, filledArea, installedDensity, newFill, packedDensity } from '../calc/proof.ts'
 import type { Estimate } from '../estimate/estimate.ts'
 import type { AreaTaken } from '../estimate/takeoff.ts'
-import { exactly, given, work, type Quantity } from '../units/quantity.ts'
+import { exactly, given, overList, work, type Quantity } from '../units/quantity.ts'
 import { asTape } from '../units/tape.ts'
 import type { CloseoutFile } from './format.ts'
 
@@ -31,9 +31,10 @@ export interface AreaProof {
   readonly figures: Readonly<Record<string, unknown>>
 }
 
-const meanOf = (readings: readonly Inches[]): Inches => work(mean, Object.fromEntries(readings.map((q, i) => [`marker${i + 1}`, q])) as never)
 const reaches = (has: number, asked: number): boolean => has >= asked - 1e-9
 const inches = (q: Inches): string => `${asTape(Math.ceil(q.value * 4 - 1e-9) / 4)} in`
+
+const rowOut = (r: RowProof) => ({ chartR: r.row.r, bagsNeeded: r.bagsNeeded, weightPsf: r.weightPsf, weightNeededPsf: r.row.weightPsf, initialNeededIn: r.row.initialDepthIn, bags: r.bags, weight: r.weight, depth: r.depth })
 
 /** The areas that get fill in this plan. */
 export const filledAreas = ({ plan, out }: Estimate): AreaTaken[] => plan.taken.areas.filter(a => out.areas.some(o => String(o.id) === a.id && o.product !== undefined))
@@ -44,15 +45,17 @@ const wholeBags = (q: Quantity<'bag'>): string => { const n = Math.ceil(q.value 
 function blown(area: AreaTaken, entries: readonly Given[], estimate: Estimate, shared: Pick<AreaProof, 'id' | 'area' | 'entries' | 'coveredFt2'>): AreaProof {
   const { figures, chart } = area.measure, { books } = estimate
   const sold = chart!.answer.is === 'row' ? chart!.answer.row : undefined, surveyedFt2 = figures['netAreaFt2'] as Quantity<'ft2'>
-  const products = [...new Set(entries.flatMap(e => e.entry.product ?? []))], product: BlownProduct = products[0] === undefined ? chart!.product : books.blown(products[0]) ?? chart!.product
+  const products = [...new Set(entries.map(e => e.entry.product ?? chart!.product.item))], product: BlownProduct = products[0] === undefined ? chart!.product : books.blown(products[0]) ?? chart!.product
   const why: string[] = [], soldR = sold!.chartR
-  const promised = [...product.rows].reverse().find(r => reaches(soldR, r.chartR))
+  // An interpolated row sizes the work; the label proves the listed row below it.
+  const promised = [...product.rows].reverse().find(r => reaches(soldR, r.chartR)), other = product.item === chart!.product.item ? undefined : product.answer(sold!.r)
+  const goalRow = other === undefined ? sold! : other.is === 'row' ? other.row : undefined
   // Read from the ceiling plane: what lay there before is taken off.
   const oldIn = chart!.keptIn
   const tops = entries.flatMap(({ entry, at }) => (entry.markersIn ?? []).map((v, i) => given(v, 'in', `${at}/markersIn/${i}`))), depths = tops.map(readIn => work(newFill, { readIn, oldIn }))
   const asked = work(markers, { areaFt2: shared.coveredFt2 }), enough = reaches(tops.length, asked.value)
   const counted = entries.filter(e => e.entry.bags !== undefined), used = counted.length === 0 ? undefined : counted.map(({ entry, at }) => given(entry.bags!, 'bag', `${at}/bags`)).reduce((a, b) => ({ ...a, value: a.value + b.value }))
-  const least = [...depths].sort((a, b) => a.value - b.value)[0], average = depths.length === 0 ? undefined : meanOf(depths)
+  const least = [...depths].sort((a, b) => a.value - b.value)[0], average = depths.length === 0 ? undefined : overList(mean, 'in', Object.fromEntries(depths.map((q, i) => [`marker${i + 1}`, q])))
   const bagsFor = (r: ChartRow): Quantity<'bag'> => { const bags = chart!.bagsFor(r); return shared.coveredFt2 === surveyedFt2 ? bags : work(bagsCovered, { bags, coveredFt2: shared.coveredFt2, surveyedFt2 }) }
   const filled = (r: ChartRow): Quantity<'ft2'> => work(filledArea, { bags: bagsFor(r), coverageFt2: r.coverageFt2 })
   const proofOf = (row: ChartRow): RowProof => {
@@ -60,7 +63,7 @@ function blown(area: AreaTaken, entries: readonly Given[], estimate: Estimate, s
     const weightPsf = work(blownWeight, { bags: used ?? exactly(0, 'bag', 'no bags recorded'), bagLb: product.bagLb, filledFt2 })
     return { row, bagsNeeded, weightPsf, bags: used !== undefined && reaches(used.value, bagsFor(row).value), weight: used !== undefined && reaches(weightPsf.value, row.weightPsf.value), depth: least !== undefined && enough && reaches(least.value, row.initialDepthIn.value) }
   }
-  const rows = product.rows.map(proofOf), goal = rows.find(r => r.row === promised)
+  const rows = product.rows.map(proofOf), goal = goalRow && proofOf(goalRow)
 
   if (entries.length === 0) why.push(`nothing is recorded for ${area.id}`)
   else {
@@ -72,24 +75,25 @@ function blown(area: AreaTaken, entries: readonly Given[], estimate: Estimate, s
   const shown = why.length === 0
   const certified = shown ? [...rows].reverse().find(r => r.bags && r.weight && r.depth)?.row : undefined
   const bagsMissing = used && goal ? work(bagsShort, { asked: goal.bagsNeeded, used }) : undefined
-  const readings = tops.map((topIn, i) => ({ marker: i + 1, topIn, newIn: depths[i]!, ...(promised && !reaches(depths[i]!.value, promised.initialDepthIn.value) ? { shortIn: { ...depths[i]!, value: promised.initialDepthIn.value - depths[i]!.value } } : {}) }))
-  const met = promised === undefined || (certified !== undefined && reaches(certified.chartR, promised.chartR))
-  if (shown && !met && goal) {
-    const missing = bagsMissing!.value > 1e-9, low = readings.filter(r => 'shortIn' in r), depth = inches(promised.initialDepthIn)
-    if (missing) why.push(`${wholeBags(bagsMissing!)} missing for R-${promised.chartR}: ${goal.bagsNeeded.value.toFixed(2)} asked, ${used!.value} used`)
+  const readings = tops.map((topIn, i) => ({ marker: i + 1, topIn, newIn: depths[i]!, ...(goalRow && !reaches(depths[i]!.value, goalRow.initialDepthIn.value) ? { shortIn: { ...depths[i]!, value: goalRow.initialDepthIn.value - depths[i]!.value } } : {}) }))
+  const met = goal !== undefined && goal.bags && goal.weight && goal.depth
+  if (shown && goal === undefined) why.push(`the label of ${product.item} has no row for R ${soldR}`)
+  else if (shown && !met && goal) {
+    const missing = bagsMissing!.value > 1e-9, low = readings.filter(r => 'shortIn' in r), depth = inches(goalRow!.initialDepthIn), name = `R${goalRow!.interpolated ? ' ' : '-'}${goalRow!.chartR}`
+    if (missing) why.push(`${wholeBags(bagsMissing!)} missing for ${name}: ${goal.bagsNeeded.value.toFixed(2)} asked, ${used!.value} used`)
     if (low.length > 0) why.push(`new fill under ${depth} at ${low.length === 1 ? 'marker' : 'markers'} ${low.map(r => r.marker).join(', ')}${missing ? '' : ': the bags are in, so it lies unevenly or too dense'}`)
     else if (missing) why.push('deep enough and too light: fluffed fill settles below its R')
   }
-  const load = goal && used ? chart!.loadFor({ ...promised!, weightPsf: goal.weightPsf }) : undefined
+  const load = goal && used ? chart!.loadFor({ ...goalRow!, weightPsf: goal.weightPsf }) : undefined
   return {
     ...shared, way: 'blown', proof: !shown ? 'not-shown' : met ? 'proved' : 'short', why, product: { item: product.item, name: product.name }, rows, ...(certified ? { certified } : {}), ...(bagsMissing ? { bagsMissing } : {}),
     figures: {
       soldR: sold!.r, interpolated: sold!.interpolated, ...(promised ? { promisedR: promised.r } : {}), ...(certified ? { certifiedR: certified.r, settledDepthIn: certified.settledDepthIn } : {}),
       ...(used ? { bags: used } : {}), bagsPlanned: figures['bags'], ...(goal ? { bagsNeeded: goal.bagsNeeded } : {}), ...(bagsMissing ? { bagsMissing } : {}),
       oldFillIn: oldIn, markersNeeded: asked, markersRead: tops.length, readings, ...(least ? { initialDepthIn: least, meanDepthIn: average } : {}),
-      ...(used && goal ? { weightPsf: goal.weightPsf } : {}), ...(used && goal && average && average.value > 0 ? { densityPcf: work(installedDensity, { bags: used, bagLb: product.bagLb, filledFt2: filled(promised!), depthIn: average }) } : {}),
+      ...(used && goal ? { weightPsf: goal.weightPsf } : {}), ...(used && goal && average && average.value > 0 ? { densityPcf: work(installedDensity, { bags: used, bagLb: product.bagLb, filledFt2: filled(goalRow!), depthIn: average }) } : {}),
       ...(load ? { ceilingLoadPsf: load } : {}), ...(load && figures['ceilingLimitPsf'] ? { ceilingLimitPsf: figures['ceilingLimitPsf'] } : {}),
-      rows: rows.map(r => ({ chartR: r.row.r, bagsNeeded: r.bagsNeeded, weightPsf: r.weightPsf, weightNeededPsf: r.row.weightPsf, initialNeededIn: r.row.initialDepthIn, bags: r.bags, weight: r.weight, depth: r.depth })),
+      ...(goal ? { sold: rowOut(goal) } : {}), rows: rows.map(rowOut),
     },
   }
 }

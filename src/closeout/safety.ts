@@ -40,8 +40,7 @@ function flames(file: CloseoutFile, job: JobFile, estimate: Estimate) {
     const mine = (file.combustion ?? []).map((test, i) => ({ test, at: `/combustion/${i}` })).filter(t => t.test.of === a.id)
     const dated = mine.filter(t => t.test.on !== undefined && t.test.result !== undefined).sort((x, y) => (x.test.on! < y.test.on! ? -1 : x.test.on! > y.test.on! ? 1 : 0))
     const after = last === undefined ? undefined : dated.filter(t => t.test.on! >= last).at(-1)
-    const spillage = after?.test.vent === 'cold' ? limits.spillageCold : limits.spillageWarm
-    const atMost: AtMost = { ...(limits.pulledDownPa ? { pulledDownPa: limits.pulledDownPa } : {}), ...(spillage ? { spillageSeconds: spillage } : {}), ...(limits.flueCoPpm ? { flueCoPpm: limits.flueCoPpm } : {}) }
+    const atMost: AtMost = { ...(limits.vent ? { pulledDownPa: limits.vent.pulledDownPa, spillageSeconds: after?.test.vent === 'cold' ? limits.vent.spillageCold : limits.vent.spillageWarm } : {}), ...(limits.flueCoPpm ? { flueCoPpm: limits.flueCoPpm } : {}) }
     const due = (code: string, why: string, mend: string): void => { stops.push({ code, of: a.id, what: `the ${what}`, why, mend }) }
     const repair = 'appliance off now; a licensed HVAC contractor or the utility repairs it; a passed test before anybody uses it'
     if (!after) due('combustion-not-tested', last === undefined ? 'no day of the work is written, so no test can be known to follow it' : dated.length > 0 ? `its last test is of ${dated.at(-1)!.test.on!}, and the house was tightened until ${last}` : 'nobody has tested it since the house was tightened', 'a worst-case combustion test before the crew leaves; until it passes the appliance stays off')

@@ -41,7 +41,7 @@ export function flameLimits(a: Appliance, drafting: readonly Appliance[], books:
   const vented = a.vent !== 'unvented' && a.kind !== 'oven' && a.kind !== 'dryer', gas = flueGas.rows.find(r => r.kind === a.kind)
   return {
     basis: gas?.basis ?? 'air free', ...(gas ? { flueCoPpm: books.start(`co-flue-${gas.kind}`, gas.ppm, 'ppm', `carbon monoxide in the flue gas of a ${applianceName(a)}, ${gas.basis}, at most`, `${sourceOf(flueGas, gas)} (from memory, medium)`) } : {}),
-    ...(vented ? { pulledDownPa: draftLimit(a, drafting, books), spillageWarm: books.start('spillage-warm', 60, 's', 'spillage at start with a warm vent, at most', practice), spillageCold: books.start('spillage-cold', 300, 's', 'spillage at start with a cold vent, at most', practice) } : {}),
+    ...(vented ? { vent: { pulledDownPa: draftLimit(a, drafting, books), spillageWarm: books.start('spillage-warm', 60, 's', 'spillage at start with a warm vent, at most', practice), spillageCold: books.start('spillage-cold', 300, 's', 'spillage at start with a cold vent, at most', practice) } } : {}),
   }
 }
 
@@ -49,10 +49,10 @@ export function flameLimits(a: Appliance, drafting: readonly Appliance[], books:
 function flameReadings(task: string, a: Appliance, drafting: readonly Appliance[], books: Books): Reading[] {
   const most = flameLimits(a, drafting, books)
   const rows: Row[] = [
-    ...(most.pulledDownPa ? [
-      { reads: 'its zone against outdoors, worst case: pulled down by', unit: 'Pa', atMost: most.pulledDownPa },
-      { reads: 'spillage ends, vent warm', unit: 's', atMost: most.spillageWarm },
-      { reads: 'spillage ends, vent cold', unit: 's', atMost: most.spillageCold },
+    ...(most.vent ? [
+      { reads: 'its zone against outdoors, worst case: pulled down by', unit: 'Pa', atMost: most.vent.pulledDownPa },
+      { reads: 'spillage ends, vent warm', unit: 's', atMost: most.vent.spillageWarm },
+      { reads: 'spillage ends, vent cold', unit: 's', atMost: most.vent.spillageCold },
     ] : []),
     { reads: `carbon monoxide in its flue gas, ${most.basis}`, unit: 'ppm', ...(most.flueCoPpm ? { atMost: most.flueCoPpm } : {}) },
   ]

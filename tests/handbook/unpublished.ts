@@ -135,4 +135,5 @@ export const unpublished: Readonly<Record<string, string>> = {
   'mean-off': 'no published case seen; the GUM’s twenty readings from memory; hand arithmetic',
   'joined': 'no published case seen; the end gauge of the GUM, H.1, from memory; hand arithmetic',
   'about-off': ARITHMETIC, 'low-end': ARITHMETIC, 'high-end': ARITHMETIC, 'moved': ARITHMETIC, 'narrowed': ARITHMETIC, 'unseen-more': ARITHMETIC,
+  'filled-area': ARITHMETIC, 'bags-asked': ARITHMETIC, 'bags-short': ARITHMETIC, 'bags-covered': ARITHMETIC, 'new-fill': ARITHMETIC, 'packed-density': ARITHMETIC, 'measured-cut': ARITHMETIC, 'cut-share': ARITHMETIC, 'rate-learned': ARITHMETIC,
 }

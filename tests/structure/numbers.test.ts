@@ -9,8 +9,8 @@ const FREE = new Set([0, 1, 2, 100, 1e-9])
 const GIVES_SOURCE = new Set(['start', 'rate', 'assumed', 'exactly', 'table', 'steps'])
 /** Short names inside one function for the same. */
 const LOCAL: Readonly<Record<string, string>> = { hours: 'books.rate with the area’s access', side: 'books.start of a housing’s side' }
-/** Keys that show an item of a file. */
-const SHOWN = new Set(['sample', 'wrong', 'examples', 'default'])
+/** Keys that show an item of a file, or say how large one may be. */
+const SHOWN = new Set(['sample', 'wrong', 'examples', 'default', 'mostBytes'])
 /** Depths are shown to the quarter inch of a tape. */
 const QUARTER = 4
 

@@ -1,10 +1,9 @@
 // The close-out to fill in: every area, test, mend, task and material of the estimate, with what the estimate says beside it.
 import { BLANK, CLOSEOUT_FORMAT, closeoutSchema } from '../../closeout/format.ts'
-import { phaseWords } from '../terminal/words.ts'
+import { depth, phaseWords } from '../terminal/words.ts'
 import type { EstimateOut } from '../../estimate/output.ts'
 import type { JobFile } from '../../job/job-file.ts'
 import { applianceName, drafts } from '../../scope/appliances.ts'
-import { asTape } from '../../units/tape.ts'
 import { capital, head, node, section, typed, wrapped, type Node } from '../commented.ts'
 
 /** The name under which the file finds its schema: beside it. */
@@ -19,8 +18,7 @@ const inside = (key: string): Node => { const n = node(closeoutSchema).propertie
 const meanings = (key: string): string[] => Object.entries(inside(key).properties ?? {}).flatMap(([k, at]) => wrapped(`${k}: ${at.description ?? ''}${at.enum ? ` (${at.enum.join(', ')})` : ''}`, ''))
 const list = (key: string, lines: readonly string[]): string[] => (lines.length === 0 ? [`# ${key}: []`] : [`${key}:`, ...lines])
 const plainText = (text: string): string => typed(text)
-const quarter = (inches: number): string => asTape(Math.ceil(inches * 4 - 1e-9) / 4)
-const ruler = (topIn: number | undefined): string => (topIn === undefined ? '' : `, to ${quarter(topIn)} in on the ruler`)
+const ruler = (topIn: number | undefined): string => (topIn === undefined ? '' : `, to ${depth(topIn)} in on the ruler`)
 
 /** @param jobFile path of the job file from the folder of the close-out */
 export function newCloseout(e: EstimateOut, job: JobFile, jobFile: string): string {

@@ -54,10 +54,10 @@ function areas({ areas: all }: AsBuiltOut, on: Sheet): void {
     say(`${figure(a.coveredFt2)}${NB}ft² of ${a.productName}${a.maker === undefined ? '' : `, ${a.maker}`}${a.proof === 'proved' ? '' : `; ${PROOF[a.proof]}: ${a.why.join('; ')}`}.`)
     if (a.interpolated && a.promisedR !== undefined) say(`R${NB}${plainFigure(a.soldR!)} lies between two rows of the label, which proves the row below it: R-${plainFigure(a.promisedR)}.`)
     if (a.readings && a.readings.length > 0) say(`On the markers ${a.readings.map(r => `${depth(r.topIn).replace(' ', NB)}${r.shortIn === undefined ? '' : ' (short)'}`).join(', ')}${NB}in, of which ${figure(a.oldFillIn!, 2)}${NB}in are old fill: new fill ${figure(a.initialDepthIn!, 2)}${NB}in at least, ${figure(a.meanDepthIn!, 2)} in the mean.`)
-    if (a.weightPsf !== undefined) say(`${figure(a.weightPsf, 3)}${NB}psf, ${figure(a.densityPcf ?? 0, 2)}${NB}lb/ft³ as blown${a.settledDepthIn === undefined ? '' : `; the label settles it to ${depth(a.settledDepthIn).replace(' ', NB)}${NB}in`}.`)
+    if (a.weightPsf !== undefined) say(`${figure(a.weightPsf, 3)}${NB}psf, ${figure(a.densityPcf ?? 0, 2)}${NB}lb/ft³ as blown${a.settledDepthIn === undefined ? '' : `; the label’s settled thickness is ${figure(a.settledDepthIn, 2)}${NB}in`}.`)
     else if (a.densityPcf !== undefined) say(`Packed to ${figure(a.densityPcf, 2)}${NB}lb/ft³${a.densityNeededPcf === undefined ? '' : `, ${figure(a.densityNeededPcf, 2)} asked`}.`)
-    const next = a.proof === 'short' ? a.rows?.find(r => r.chartR === a.promisedR) : undefined
-    if (next) say(`R-${plainFigure(next.chartR)} asks ${figure(next.bagsNeeded, 2)}${NB}bags (${tick(next.bags)}), ${figure(next.weightNeededPsf, 3)}${NB}psf (${tick(next.weight)}) and ${depth(next.initialNeededIn).replace(' ', NB)}${NB}in of new fill (${tick(next.depth)}).`)
+    const next = a.proof === 'short' ? a.sold : undefined
+    if (next) say(`${rowR(next.chartR, a.interpolated !== true)} asks ${figure(next.bagsNeeded, 2)}${NB}bags (${tick(next.bags)}), ${figure(next.weightNeededPsf, 3)}${NB}psf (${tick(next.weight)}) and ${depth(next.initialNeededIn).replace(' ', NB)}${NB}in of new fill (${tick(next.depth)}).`)
   }
 }
 
