@@ -37,7 +37,7 @@ export function differing(estimate) {
   }, estimate)
   const read = text => {
     const plain = text.replaceAll('\u00a0', ' ').replaceAll(',', '').replaceAll('−', '-')
-    const m = /(-?\d+)(?:\.(\d+))?(?: (\d+)\/(\d+))?|(\d+)\/(\d+)/.exec(plain)
+    const m = /((?<!R)-?\d+)(?:\.(\d+))?(?: (\d+)\/(\d+))?|(\d+)\/(\d+)/.exec(plain)
     if (!m) return undefined
     const [, whole, decimals, over, under, only, of] = m
     if (only !== undefined) return { value: Number(only) / Number(of), step: 0.25 }

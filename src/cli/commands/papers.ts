@@ -40,8 +40,9 @@ export function addPapers(root: Command, run: Run): void {
         const estimate = estimateJson(opened.estimate, opened.job), { id } = estimate.job, first = by.get(id)
         if (first !== undefined) { await run.fail(exit.findings, `${input.file} has the job id ${id}, as ${first} has: its papers would take the place of those. Give each job an id of its own`); return }
         by.set(id, input.file)
-        const house = { job: opened.job.data, estimate, company: opened.books.companyFile, prices: opened.books.prices }
         const wanted = papers.filter(p => chosen === undefined || chosen.includes(p.name))
+        const options = wanted.some(p => p.name === 'proposal') ? (await import('../../estimate/options.ts')).options(opened.job, opened.estimate, opened.estimate.books) : undefined
+        const house = { job: opened.job.data, estimate, company: opened.books.companyFile, prices: opened.books.prices, ...(options ? { options } : {}) }
         for (const paper of wanted.filter(p => p.appliesTo(house))) for (const { ending, text } of paper.files(house)) {
           const name = `${id}.${ending}`, refused = run.io.writeInto(out, name, text)
           if (failed(refused)) await run.fail(exit.unreadable, `could not write ${name} into ${out}: ${refused.message}`)

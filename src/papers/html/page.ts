@@ -1,6 +1,7 @@
 // The sheet that all papers share: letterhead, the true inch, title and name of the paper, foot.
 import type { CompanyFile } from '../../books/company-file.ts'
 import type { PriceBook } from '../../books/price-book.ts'
+import type { OptionsOut } from '../../estimate/options-output.ts'
 import type { EstimateOut } from '../../estimate/output.ts'
 import type { JobFile } from '../../job/job-file.ts'
 import { cssString, html, Html, type Part } from './html.ts'
@@ -13,6 +14,8 @@ export interface House {
   readonly estimate: EstimateOut
   readonly company: CompanyFile
   readonly prices: PriceBook
+  /** The same house at other goals and with other products, where a paper asks for it. */
+  readonly options?: OptionsOut
 }
 
 /** One paper on its sheet. */

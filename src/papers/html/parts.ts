@@ -17,11 +17,11 @@ export interface Row {
 }
 
 /** A table with real heads; a row is never cut, and on a phone it becomes pairs of label and figure. */
-export function tableOf({ caption, columns, rows, pairs = true }: { readonly caption?: string; readonly columns: readonly Column[]; readonly rows: readonly (Row | readonly Part[])[]; /** False: stays a table on a phone as well. */ readonly pairs?: boolean }): Html {
+export function tableOf({ caption, columns, rows, pairs = true, tight = false }: { readonly caption?: string; readonly columns: readonly Column[]; readonly rows: readonly (Row | readonly Part[])[]; /** False: stays a table on a phone as well. */ readonly pairs?: boolean; /** Rows as high as their text: nobody writes in them. */ readonly tight?: boolean }): Html {
   const figure = (i: number): string => (columns[i]?.figure ? 'figure' : '')
   const label = (i: number): string => { const c = columns[i]!; return c.unit === undefined ? c.head : `${c.head}, ${c.unit}` }
   const laid = rows.map(r => 'cells' in r ? r : { cells: r })
-  return html`<table class="table${pairs ? ' pairs' : ''}" role="table">${caption !== undefined && html`<caption>${caption}</caption>`}
+  return html`<table class="table${pairs ? ' pairs' : ''}${tight ? ' tight' : ''}" role="table">${caption !== undefined && html`<caption>${caption}</caption>`}
 <thead role="rowgroup"><tr role="row">${columns.map((c, i) => html`<th scope="col" role="columnheader" class="${figure(i)}">${c.head}${c.unit !== undefined && html` <span class="unit">${c.unit}</span>`}</th>`)}</tr></thead>
 <tbody role="rowgroup">
 ${laid.map(r => html`<tr role="row" class="${'is' in r && r.is !== undefined ? r.is : ''}">${r.cells.map((cell, i) => i === 0

@@ -1,31 +1,64 @@
 // What a homeowner reads and signs. No cost, wage, margin or markup stands here.
-import { html, type Html } from './html.ts'
+import type { Html } from './html.ts'
+import { html } from './html.ts'
 import type { Paper } from './index.ts'
+import { duties } from './law.ts'
 import { page, type House } from './page.ts'
-import { coverAt, coverLine, figureAt, gateList, signatures, tableOf } from './parts.ts'
-import { gateText, shutGates } from './deferral.ts'
-import { sentence } from './say.ts'
-import { phaseWords, usd } from '../terminal/words.ts'
+import { signatures, tick } from './parts.ts'
+import { first, ladder, offers, price, savings } from './proposal/price.ts'
+import { found, freshAir, hatches, leaks, nowAndAfter, sections } from './proposal/found.ts'
+import { whatIsPutIn, whySealing, work } from './proposal/work.ts'
+import { codeWords } from './say.ts'
 
-function work({ estimate: { tasks } }: House): Html {
-  const line = coverAt(tasks)
-  const rows = (of: typeof tasks): Html => tableOf({ columns: [{ head: 'Step', figure: true }, { head: 'Work' }, { head: '' }], rows: of.map(t => [t.step, t.title, phaseWords[t.phase]]), pairs: false })
-  return html`<h2>The work, in its order</h2>${line === undefined ? rows(tasks) : [rows(tasks.slice(0, line)), coverLine(), rows(tasks.slice(line))]}`
+/** What the household should know while the work goes on, and after. */
+function goodToKnow(house: House): Html {
+  const { estimate: e } = house, has = (...kinds: readonly string[]): boolean => e.sealing.some(s => kinds.includes(s.kind)), did = (id: string): boolean => e.tasks.some(t => t.id.startsWith(id))
+  const flames = did('test-combustion'), fresh = freshAir(house)
+  return html`<h2>Good to know</h2>
+<ul><li>While we work: lights, heating and cooling are off at times; there is dust and noise; nobody goes under the open hatch. Say so if someone in the house has trouble breathing.</li>
+<li>The day may move for heat in the attic or for weather.</li>
+${flames && html`<li>What burns fuel is tested before and after. A tighter house can make a flue spill; the test decides, and no figure here takes its place.</li>
+`}${did('box-lights') && html`<li>Boxes over lights stay bare on top, for good. An airtight light put in by an electrician lets the fill go over.</li>
+`}${has('combustion-air-opening') && html`<li>The opening that feeds air to a flame stays open, for good.</li>
+`}<li>Afterwards: nothing is stored on the fill, the hatch is kept shut on its gasket, and soffit vents are kept clear.</li>
+${fresh && html`<li>${fresh}</li>
+`}<li>${duties.rValue.says} <span class="small gray">(${duties.rValue.source})</span></li>
+</ul>
+${(house.company.terms ?? []).length > 0 && html`<h3>Terms</h3>
+<ul>${house.company.terms!.map(t => html`<li>${t}</li>
+`)}</ul>`}`
 }
 
-function body(house: House): Html {
-  const { estimate: e } = house, shut = shutGates(house), total = e.price.totalCents
-  return html`${work(house)}
-<h2>Price</h2>
-${total !== undefined && html`<p class="large">$${figureAt('price.totalCents', usd(total))}</p>`}
-<ul>${e.price.excludes.map(x => html`<li>${sentence(x)}</li>
-`)}</ul>
-${shut.length > 0 && html`<h2>What has to happen first</h2>${gateList(shut.map(gateText))}`}
-${signatures(['Owner', 'Date', `For ${house.company.name}`, 'Date'])}`
+function signing({ estimate: e, company }: House): Html {
+  const materials = [...new Set(e.areas.flatMap(a => (a.product === undefined || a.stoppedBy.length > 0 ? [] : [e.materials.find(m => m.item === a.product)?.name ?? codeWords(a.product)])))]
+  return html`<section class="keep"><h2>Before you sign</h2>
+<ul class="ticks">${materials.map(m => html`<li>${tick(`fact sheet of ${m} shown`)} <span>I was shown the fact sheet of: ${m} <span class="small gray">(before you agree to buy: ${duties.factSheet.source})</span></span></li>
+`)}<li>${tick('two copies of the notice of cancellation given')} <span>I was given two copies of the notice of cancellation, where this is signed in my home.</span></li>
+<li>${tick('gates read')} <span>I have read what has to happen first, and what the price leaves out.</span></li>
+</ul>
+<p><b>${duties.cancel.says}</b> <span class="small gray">(${duties.cancel.source}) Work does not start before that day.</span></p>
+${signatures(['Owner', 'Date', `For ${company.name}`, 'Date'])}
+<p class="small">Local code and licensed practice decide.${e.basis.codeEdition !== undefined && ` The goal R is advice from ${e.basis.codeEdition.replace(/^iecc-/, 'IECC ')}${e.basis.climateZone === undefined ? '' : `, zone ${e.basis.climateZone}`}.`}</p></section>`
 }
+
+const STYLE = `
+.pair{display:flex;gap:24px;align-items:flex-start}
+.pair figure{flex:none}
+.pictures{display:flex;flex-wrap:wrap;gap:12px 24px;align-items:flex-end}
+.columns{display:grid;grid-template-columns:1fr 1fr;gap:0 36px}
+.steps,.ticks{list-style:none;padding:0}
+.steps li{display:flex;gap:12px;max-width:none;margin-bottom:3px;break-inside:avoid}
+.steps .number{flex:none;width:24px;text-align:right}
+.ticks li{display:flex;gap:12px;margin-bottom:6px}
+.because{font-weight:400}
+.aside{padding:12px;margin:24px 0}
+.aside h3{margin-top:0}
+@media screen and (max-width:600px){.pair,.columns{display:block}}
+`
 
 export const proposal: Paper = {
   name: 'proposal', says: 'for the homeowner: what was found, the work and its order, the price, places to sign',
   appliesTo: ({ estimate }) => estimate.verdict !== 'stop',
-  files: house => [{ ending: 'proposal.html', text: page(house, { name: 'Proposal', body: body(house) }) }],
+  files: house => [{ ending: 'proposal.html', text: page(house, { name: 'Proposal', style: STYLE,
+    body: [hatches, found(house), sections(house), leaks(house), nowAndAfter(house), whySealing(house), work(house), whatIsPutIn(house), price(house), offers(house), first(house), ladder(house), savings(house), goodToKnow(house), signing(house)] }) }],
 }

@@ -1,4 +1,5 @@
 // Words of the papers: dates, figures and sentences as people read them.
+import { fills } from '../../reference/fills.ts'
 import { NB } from '../terminal/words.ts'
 
 const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const
@@ -17,3 +18,6 @@ export const codeWords = (code: string): string => code.replaceAll('-', ' ')
 
 /** One, two and three: `a, b and c`. */
 export const listed = (parts: readonly string[]): string => (parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)!}`)
+
+/** A kind of fill in words: fiberglass-batt is fiberglass batt. */
+export const fillWords = (fill: string): string => fills.rows.find(f => f.fill === fill)?.title ?? codeWords(fill)

@@ -7,8 +7,8 @@ export const style = `
 *{box-sizing:border-box}
 body{margin:0 auto;padding:24px 36px;max-width:720px;background:var(--paper);color:var(--ink);font:11pt/16pt system-ui,sans-serif;font-variant-numeric:tabular-nums lining-nums;overflow-wrap:anywhere;-webkit-text-size-adjust:100%}
 h1{font-size:20pt;line-height:24pt;margin:0}
-h2{font-size:14pt;line-height:18pt;margin:36px 0 12px}
-h3{font-size:11pt;line-height:16pt;margin:24px 0 12px}
+h2{font-size:14pt;line-height:18pt;margin:24px 0 6px}
+h3{font-size:11pt;line-height:16pt;margin:12px 0 6px}
 h1,h2,h3,h4,b,th{font-weight:700}
 h2,h3,h4{break-after:avoid}
 p,ul,ol,dl,figure{margin:0 0 12px}
@@ -23,7 +23,8 @@ small,.small{font-size:9pt;line-height:12pt}
 .kraft{background:var(--kraft)}
 .keep{break-inside:avoid}
 .new-page{break-before:page}
-.large{font-size:20pt;line-height:24pt;font-weight:700}
+.lead{break-after:avoid}
+.large{break-after:avoid;font-size:20pt;line-height:24pt;font-weight:700}
 .letterhead{display:flex;gap:24px;justify-content:space-between;align-items:flex-end;margin-bottom:12px}
 .letterhead b{font-size:14pt;line-height:18pt}
 .letterhead p{margin:0}
@@ -40,6 +41,7 @@ small,.small{font-size:9pt;line-height:12pt}
 .table tbody th{font-weight:400}
 .table .figure{text-align:right;white-space:nowrap}
 .table .figure .wrap{white-space:normal}
+.table.tight th,.table.tight td{padding-top:3px;padding-bottom:3px}
 .table tr{break-inside:avoid}
 .table tr.total>*{border-top:1px solid var(--hair);font-weight:700}
 .table tr.kraft>*{background:var(--kraft)}
@@ -76,7 +78,12 @@ figcaption{max-width:72ch}
 .drawing .hatch{fill:none;stroke:var(--ink);stroke-width:.18mm}
 .drawing .leader{fill:none;stroke:var(--hair);stroke-width:.18mm}
 .drawing .hot{fill:none;stroke:var(--oxide);stroke-width:.7mm}
-.drawing .dots{fill:var(--chalk)}
+.drawing .halo{paint-order:stroke;stroke:var(--paper);stroke-width:4px}
+.drawing .new-fill{fill:url(#new-fill)}
+.drawing .old-loose{fill:url(#old-loose)}
+.drawing .left-open{fill:var(--kraft);stroke:var(--ink)}
+.dot{fill:var(--chalk)}
+.stroke{fill:none;stroke:var(--ink);stroke-width:.25mm}
 .drawing .tint{fill:var(--tint)}
 .drawing .blank{fill:var(--paper)}
 .drawing .gone{fill:none;stroke:var(--ink);stroke-width:.25mm;stroke-dasharray:4 3}
