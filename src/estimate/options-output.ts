@@ -6,7 +6,10 @@ export const OPTIONS_FORMAT = 'lidwork-options/1'
 /** Beyond another row: the step under it, or the file as written; without `step` beyond doing nothing. */
 export interface OverOut {
   step?: string
-  moreCents: number; moreHours: number; moreBags: number
+  moreCents: number
+  /** The same before minimum charge, rounding and tax of the customer: paybacks and inches go by it. */
+  moreBeforeFloorCents: number
+  moreHours: number; moreBags: number
   /** Settled, a mean over the floor. */
   moreInches: number
   moreBillCentsLow?: number; moreBillCentsExpected?: number; moreBillCentsHigh?: number
@@ -22,7 +25,12 @@ export interface OptionOut {
   asWritten: boolean
   /** Less than the goal of the file. */
   underTarget: boolean
-  verdict: Verdict; totalCents?: number; personHours: number; sealingHours: number; days: number; bags: number; averageR?: number
+  verdict: Verdict; totalCents?: number
+  /** Price before minimum charge, rounding and tax of the customer. */
+  beforeFloorCents?: number
+  /** The minimum charge sets the price. */
+  floored: boolean
+  personHours: number; sealingHours: number; days: number; bags: number; averageR?: number
   /** The most that any ceiling bears. */
   ceilingLoadPsf?: number
   areas: { id: string; product?: string; chartR?: number; finalR?: number; averageR?: number; bags?: number; settledDepthIn?: number; initialDepthIn?: number; ceilingLoadPsf?: number; stoppedBy: string[] }[]

@@ -60,19 +60,22 @@ function payback(cents: number, yearCents: number | undefined, most: number): nu
 
 const named = <K extends string>(key: K, value: number | undefined): { readonly [_ in K]?: number } => (value === undefined ? {} : { [key]: value }) as { readonly [_ in K]?: number }
 
+/** Where the minimum charge sets the price, more work costs the owner nothing more: a step is judged without it. */
+const beforeFloor = ({ price: p }: EstimateOut): number => (p.totalCents ?? 0) - (p.customerTaxCents ?? 0) - (p.roundingCents ?? 0) - (p.minimumAddedCents ?? 0)
+
 /** What a row costs and brings beyond another one. */
 function over(e: EstimateOut, before: { readonly id: string; readonly e: EstimateOut } | undefined, most: number): OverOut | undefined {
   const now = e.price.totalCents, then = before ? before.e.price.totalCents : 0
   if (now === undefined || then === undefined) return undefined
-  const moreCents = now - then, less = (key: 'billCentsLow' | 'billCentsExpected' | 'billCentsHigh'): number | undefined => { const at = e.savings?.[key]; return at === undefined ? undefined : at - (before?.e.savings?.[key] ?? 0) }
+  const moreCents = now - then, moreBeforeFloorCents = beforeFloor(e) - (before ? beforeFloor(before.e) : 0), less = (key: 'billCentsLow' | 'billCentsExpected' | 'billCentsHigh'): number | undefined => { const at = e.savings?.[key]; return at === undefined ? undefined : at - (before?.e.savings?.[key] ?? 0) }
   // Ends of one range stand against the same ends of the other: what makes a house save little makes it so in both.
   const low = less('billCentsLow'), expected = less('billCentsExpected'), high = less('billCentsHigh')
   const moreInches = printed('depthIn', depthOf(e) - (before ? depthOf(before.e) : 0))
   return {
-    ...(before ? { step: before.id } : {}), moreCents, moreHours: printed('personHours', e.labor.personHours - (before?.e.labor.personHours ?? 0)), moreBags: printed('bags', bagsOf(e) - (before ? bagsOf(before.e) : 0)), moreInches,
+    ...(before ? { step: before.id } : {}), moreCents, moreBeforeFloorCents, moreHours: printed('personHours', e.labor.personHours - (before?.e.labor.personHours ?? 0)), moreBags: printed('bags', bagsOf(e) - (before ? bagsOf(before.e) : 0)), moreInches,
     ...named('moreBillCentsLow', low), ...named('moreBillCentsExpected', expected), ...named('moreBillCentsHigh', high),
-    ...named('paybackYearsLow', payback(moreCents, high, most)), ...named('paybackYearsExpected', payback(moreCents, expected, most)), ...named('paybackYearsHigh', payback(moreCents, low, most)),
-    ...(moreInches > 0 && before ? { inchCents: printed('inchCents', moreCents / moreInches), ...named('inchBillCents', expected === undefined ? undefined : printed('inchBillCents', expected / moreInches)) } : {}),
+    ...named('paybackYearsLow', payback(moreBeforeFloorCents, high, most)), ...named('paybackYearsExpected', payback(moreBeforeFloorCents, expected, most)), ...named('paybackYearsHigh', payback(moreBeforeFloorCents, low, most)),
+    ...(moreInches > 0 && before ? { inchCents: printed('inchCents', moreBeforeFloorCents / moreInches), ...named('inchBillCents', expected === undefined ? undefined : printed('inchBillCents', expected / moreInches)) } : {}),
   }
 }
 const bagsOf = (e: EstimateOut): number => e.areas.reduce((sum, a) => sum + (a.stoppedBy.length === 0 ? a.bags ?? 0 : 0), 0)
@@ -84,7 +87,7 @@ function rowOut({ way, e }: Row, base: EstimateOut, targetR: number, beyond: Ove
   const loads = e.areas.flatMap(x => (x.stoppedBy.length === 0 && x.ceilingLoadPsf !== undefined ? [x.ceilingLoadPsf] : []))
   return {
     id: way.id, what: way.what, ...named('targetR', way.targetR), ...(way.product === undefined ? {} : { product: way.product }), asWritten: way.asWritten === true, underTarget: way.targetR !== undefined && way.targetR < targetR,
-    verdict: e.verdict, ...named('totalCents', e.price.totalCents), personHours: e.labor.personHours, sealingHours: e.labor.byPhase.seal ?? 0, days: e.labor.days, bags: printed('bags', bagsOf(e)), ...named('averageR', averageR(e)), ...(loads.length === 0 ? {} : { ceilingLoadPsf: Math.max(...loads) }),
+    verdict: e.verdict, ...named('totalCents', e.price.totalCents), ...named('beforeFloorCents', e.price.totalCents === undefined ? undefined : beforeFloor(e)), floored: (e.price.minimumAddedCents ?? 0) > 0, personHours: e.labor.personHours, sealingHours: e.labor.byPhase.seal ?? 0, days: e.labor.days, bags: printed('bags', bagsOf(e)), ...named('averageR', averageR(e)), ...(loads.length === 0 ? {} : { ceilingLoadPsf: Math.max(...loads) }),
     areas: e.areas.filter(x => x.targetR !== undefined).map(x => ({ id: x.id, ...(x.product === undefined ? {} : { product: x.product }), ...named('chartR', x.chartR), ...named('finalR', x.finalR), ...named('averageR', x.averageR), ...named('bags', x.bags), ...named('settledDepthIn', x.settledDepthIn), ...named('initialDepthIn', x.initialDepthIn), ...named('ceilingLoadPsf', x.ceilingLoadPsf), stoppedBy: x.stoppedBy })),
     ...named('cfm50CutLow', a?.cfm50CutLow), ...named('cfm50CutExpected', a?.cfm50CutExpected), ...named('cfm50CutHigh', a?.cfm50CutHigh),
     ...named('billCentsLow', s?.billCentsLow), ...named('billCentsExpected', s?.billCentsExpected), ...named('billCentsHigh', s?.billCentsHigh),

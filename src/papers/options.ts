@@ -46,6 +46,9 @@ export function terminalOptions(o: OptionsOut, look: Look): string {
     for (const x of o.ladder) if (x.newGates.length > 0) on.row({ at: 6, text: clean(`${x.what}: ${x.newGates.join(', ')} stands in the way.`) })
     const under = o.ladder.filter(x => x.underTarget).map(x => x.what)
     if (under.length > 0) on.row({ at: 6, text: clean(`${under.join(', ')}: under the target of the file.`) })
+    // The floor: with it a step may cost nothing more, and is judged without.
+    const floored = o.ladder.filter(x => x.totalCents !== undefined && x.floored)
+    if (floored.length > 0) on.row({ at: 6, text: clean(`Held up by the minimum charge; before it ${floored.map(x => `${x.what} ${usdOf(x.beforeFloorCents!)}`).join(', ')}. Paybacks go by these.`) })
     const { nextInch: n } = o, step = (id: string | undefined): OptionOut | undefined => o.ladder.find(x => x.id === id), last = step(n?.lastThatPays), first = step(n?.firstThatDoesNot)
     if (n) on.row({ word: 'next inch', text: clean(`${last ? `${last.what} is the last step that pays back within ${counted(n.paysWithinYears, 'year')}, as expected` : `no step of depth pays back within ${counted(n.paysWithinYears, 'year')}, as expected`}${first?.over?.inchCents === undefined ? '.' : `; an inch of ${first.what} costs ${dollars(first.over.inchCents)} and saves ${dollars(first.over.inchBillCents ?? 0)} a year.`}`) })
   }

@@ -3,12 +3,15 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { Ajv } from 'ajv'
 import { describe, expect, test } from 'vitest'
 import type { OptionsOut } from '../../src/estimate/options-output.ts'
+import { demoCompany, demoPrices } from '../../src/books/demo.ts'
+import { shelf } from '../../src/books/open.ts'
+import { estimate } from '../../src/estimate/estimate.ts'
 import { options } from '../../src/estimate/options.ts'
 import type { JobFile } from '../../src/job/job-file.ts'
 import { openFloor } from '../../src/scope/areas/open-floor.ts'
 import { hazardKinds } from '../../src/scope/index.ts'
 import { lidwork } from '../cli/test-io.ts'
-import { booksFor, jobOf, make, onHouses } from '../property/job.ts'
+import { booksFor, jobOf, make, onHouses, targetOf } from '../property/job.ts'
 
 const folder = new URL('../../examples/', import.meta.url)
 const examples = readdirSync(folder).filter(f => f.endsWith('.job.yaml')).sort()
@@ -69,9 +72,15 @@ describe('a row', () => {
   test('under the target of the file is marked', () => expect(o.ladder.filter(s => s.underTarget).map(s => s.id)).toEqual(['r-30', 'r-38']))
   test('a payback is the more in price over the more in saving, low against high', () => {
     const s = o.ladder.find(x => x.id === 'r-38')!.over!
-    expect(s.paybackYearsExpected).toBeCloseTo(s.moreCents / s.moreBillCentsExpected!, 1)
+    expect(s.paybackYearsExpected).toBeCloseTo(s.moreBeforeFloorCents / s.moreBillCentsExpected!, 1)
     expect(s.paybackYearsLow!).toBeLessThanOrEqual(s.paybackYearsExpected!)
   })
+})
+
+test('under a minimum charge steps cost nothing more, and pay back by the price before it', () => {
+  const data = house(), from = shelf(demoPrices, { ...demoCompany, minimumCharge: 20000 }), books = from.for(targetOf(data)), made = estimate(jobOf(data), books), o = options(jobOf(data), made, books)
+  expect(o.ladder.every(s => s.floored && s.totalCents === 2000000)).toBe(true)
+  for (const s of o.ladder.slice(1)) { expect(s.over!.moreCents).toBe(0); expect(s.over!.moreBeforeFloorCents).toBeGreaterThan(0); expect(s.over!.inchCents).toBeGreaterThan(0) }
 })
 
 describe('what is never optional', () => {
