@@ -56,10 +56,17 @@ export const edgeRows: readonly EdgeRow[] = [
 /** Of what is said more than once, the farther distance. */
 const strictest = (all: readonly KeepOff[]): readonly KeepOff[] => [...new Set(all.map(k => k.what))].map(what => all.filter(k => k.what === what).sort((a, b) => b.distanceIn.value - a.distanceIn.value)[0]!)
 
+/** What those who cover a place are told of what stands in it. */
+const onCover = (parts: readonly Task[], warned: readonly Task[]): readonly string[] => {
+  const buries = parts.flatMap(p => p.buries ?? [])
+  return buries.length === 0 ? [] : warned.filter(w => (w.touches as readonly string[]).some(place => buries.includes(place))).flatMap(w => w.onCover!)
+}
+
 /** Joins tasks with one id, and rounds their hours to the hundredth before anything prices or sums them. */
 export function merged(tasks: readonly Task[]): Planned[] {
   const by = new Map<string, Task[]>()
   for (const t of tasks) { const same = by.get(t.id); if (same) same.push(t); else by.set(t.id, [t]) }
+  const warned = tasks.filter(t => t.onCover !== undefined && t.touches !== 'house')
   return [...by.values()].map(parts => {
     const first = parts[0]!, tallest = [...parts].sort((a, b) => (b.heightIn?.value ?? 0) - (a.heightIn?.value ?? 0))[0]!
     const { closes: _, ...rest } = { ...first, title: tallest.title }
@@ -69,7 +76,7 @@ export function merged(tasks: readonly Task[]): Planned[] {
     return {
       ...rest, parts, closes: parts.flatMap(p => p.closes ?? []), personHours: work(taskHours, { hours }),
       touches: parts.some(p => p.touches === 'house') ? 'house' : [...new Set(parts.flatMap(p => p.touches as readonly string[]))],
-      needs: parts.flatMap(p => p.needs), cautions: [...new Set(parts.flatMap(p => p.cautions))], keepOff: strictest(parts.flatMap(p => p.keepOff ?? [])),
+      needs: parts.flatMap(p => p.needs), cautions: [...new Set([...parts.flatMap(p => p.cautions), ...onCover(parts, warned)])], keepOff: strictest(parts.flatMap(p => p.keepOff ?? [])),
       ...(parts.some(p => p.buries) ? { buries: [...new Set(parts.flatMap(p => p.buries ?? []))] } : {}), ...(count > 0 ? { count } : {}),
       ...(subs.length > 0 ? { subcontractCents: subs.length === 1 ? subs[0]! : total('cents', subs) as Quantity<'cents'> } : {}),
     }

@@ -65,6 +65,8 @@ export interface Task {
   readonly subcontractCents?: Quantity<'cents'>
   readonly cautions: readonly string[]
   readonly keepOff?: readonly KeepOff[]
+  /** Cautions that stand also on whatever covers the places it touches: whoever holds the hose reads them there. */
+  readonly onCover?: readonly string[]
   readonly proof: string
   /** How high it is built: tasks that merge are titled by the tallest. */
   readonly heightIn?: Quantity<'in'>
@@ -276,12 +278,14 @@ export const leftOpen = (gate: Pick<Gate, 'code' | 'state' | 'why' | 'clearedBy'
   gates: [{ ...gate, where: item.at, in: item.in, stops: { phases: COVERING, places: [item.in] }, clearable: [] }],
 })
 
+export const NO_FILL_IN_DAM = 'No fill inside a metal dam or shield.'
+
 export interface Dam { readonly runIn: Quantity<'in'>; readonly heightIn: Quantity<'in'>; readonly metal: Product; readonly keepOff: KeepOff }
 /** A metal dam round something hot: closed below, open on top. */
 export const damTask = ({ runIn, heightIn, metal, keepOff }: Dam, id: string, title: string, inArea: string, access: Quantity<'factor'>, books: Books): Task => ({
   id, title: `${title}, ${cutTo(heightIn)} in high, closed below, open on top`, phase: 'contain', work: 'dam', hot: true, size: 'medium', touches: [inArea], serves: fillOf(inArea), role: 'crew',
   personHours: work(personHours, { amount: work(inFeet, { lengthIn: runIn }), rate: books.rate('dam', 0.06, 'ft'), access }), needs: [{ item: metal.item, quantity: work(stripMetal, { runIn, widthIn: heightIn }) }],
-  cautions: [CAUTION.air, CAUTION.edges], keepOff: [keepOff], proof: 'photo with ruler',
+  cautions: [CAUTION.air, CAUTION.edges], keepOff: [keepOff], onCover: [NO_FILL_IN_DAM], proof: 'photo with ruler',
 })
 
 /** Where nothing is blown old fill may still be laid back: the thing is flagged and kept clear before that. */

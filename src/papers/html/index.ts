@@ -1,6 +1,7 @@
 // The papers of a house, in the order people meet them. A paper is a file here and a line in this list.
 import { deferral } from './deferral.ts'
 import { proposal } from './proposal.ts'
+import { workOrder } from './work-order.ts'
 import type { House } from './page.ts'
 
 export interface PaperFile {
@@ -19,4 +20,4 @@ export interface Paper {
   files(house: House): readonly PaperFile[]
 }
 
-export const papers: readonly Paper[] = [proposal, deferral]
+export const papers: readonly Paper[] = [proposal, workOrder, deferral]

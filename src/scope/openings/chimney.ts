@@ -5,7 +5,7 @@ import { seriesR } from '../../calc/heat.ts'
 import { asTape } from '../../units/tape.ts'
 import { exactly, total, work } from '../../units/quantity.ts'
 import { baseR } from '../ceiling.ts'
-import { cutTo, COVERING, declinable, fillOf, itself, opening, part, where, type Gate, type Task, damMargin } from '../kind.ts'
+import { cutTo, COVERING, declinable, fillOf, itself, NO_FILL_IN_DAM, opening, part, where, type Gate, type Task, damMargin } from '../kind.ts'
 import { hole } from '../leaks.ts'
 import { framedGap } from '../../calc/leak.ts'
 
@@ -52,7 +52,7 @@ export const chimney = opening({
     }, {
       id: `dam-${id}`, title: `Metal dam round the chimney, ${asTape(offIn.value)} in off the brick, ${cutTo(heightIn)} in high, closed below, open on top`, phase: 'contain', work: 'dam', hot: true, size: 'medium', touches: [item.in], serves: fillOf(item.in), role: 'crew',
       personHours: work(personHours, { amount: work(inFeet, { lengthIn: damRun }), rate: books.rate('dam', 0.06, 'ft'), access: area.access }), needs: [{ item: metal.item, quantity: dam }],
-      cautions: ['Nothing but air inside the dam.', 'Cut edges: gloves.'], keepOff: [off], proof: 'photo with ruler',
+      cautions: ['Nothing but air inside the dam.', 'Cut edges: gloves.'], keepOff: [off], onCover: [NO_FILL_IN_DAM], proof: 'photo with ruler',
     }]
     if (gates.some(g => g.clearedByTask)) tasks.push({ id: `look-chimney-${id.slice('chimney-'.length)}`, title: 'Building official or mason: say in writing whether the framing may stand this near the chimney', phase: 'clear', work: 'clearing', touches: [item.in], serves: itself, role: 'other', ownVisit: true,
       personHours: exactly(0, 'h', 'others’ own'), needs: [], cautions: [], proof: 'letter' })

@@ -31,11 +31,7 @@ export const combustionAirOpening = opening({
     const tasks: Task[] = [{
       id: `sleeve-${id}`, title: `Raise the combustion-air sleeve in metal to ${cutTo(topIn)} in above the ceiling, dam ${cutTo(damHighIn)} in high round it, open on top`, phase: 'contain', work: 'dam', hot: true, size: 'medium', touches: [item.in], serves: fillOf(item.in), closes: id, role: 'crew', needs,
       personHours: work(personHours, { amount: work(inFeet, { lengthIn: total('in', { sleeve: aroundIn, dam: damIn }) }), rate: books.rate('dam', 0.06, 'ft'), access: area.access }),
-      cautions: [NEVER, 'Its free area stays whole: no screen, no flap.', CAUTION.edges], keepOff: [{ what: 'fill off the combustion-air sleeve', distanceIn: offIn }], proof: 'photo with ruler, looking down the open sleeve',
-    }, {
-      // One line of the order with the blowing of its area: the caution stands there too.
-      id: `blow-${item.in}`, title: 'Blow', phase: 'insulate', work: 'blow', touches: [item.in], buries: [item.in], serves: fillOf(item.in), role: 'hose',
-      personHours: exactly(0, 'h', 'a caution on the blowing, no work of its own'), needs: [], cautions: [NEVER, 'No hose over the combustion-air sleeve.'], proof: 'photo of the open sleeve',
+      cautions: [NEVER, 'Its free area stays whole: no screen, no flap.', CAUTION.edges], keepOff: [{ what: 'fill off the combustion-air sleeve', distanceIn: offIn }], onCover: [NEVER, 'No hose over the combustion-air sleeve.'], proof: 'photo with ruler, looking down the open sleeve',
     }]
     return { figures: { method: 'left open: it feeds a flame; sleeve and dam', materials }, tasks }
   },

@@ -98,7 +98,7 @@ export const recessedLight = opening({
       paths: area.filled ? [{ areaFt2: top, rAfter: work(seriesR, { base: baseR(), fill: boxLidR() }), bareTops: count }] : [],
       tasks: [{ ...base, id: taskId, hot: true, heightIn, title: `Build a box over each light not rated for contact, 3 in clear all round, ${cutTo(heightIn)} in high, lid left bare`,
         personHours: hours(books.rate('box-light', 0.9, 'each')), needs: [{ item: board.item, quantity: boardFt2 }, { item: sealant.item, quantity }],
-        cautions: [POWER, 'Lid stays bare: no fill on it, ever.', 'Keep 3 in clear of housing and wiring box; sealant on board edges only.', 'A fault in the wiring: stop, electrician.'], keepOff: [{ what: 'board and fill off a light’s housing and wiring box', distanceIn: keepIn }], proof: 'photo with ruler of each box' }],
+        cautions: [POWER, 'Lid stays bare: no fill on it, ever.', 'Keep 3 in clear of housing and wiring box; sealant on board edges only.', 'A fault in the wiring: stop, electrician.'], keepOff: [{ what: 'board and fill off a light’s housing and wiring box', distanceIn: keepIn }], onCover: ['Light boxes: no fill on a lid, ever.'], proof: 'photo with ruler of each box' }],
     }
   },
 })

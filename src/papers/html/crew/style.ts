@@ -1,0 +1,47 @@
+/** Styles of the crew's sheets: larger letters, boxes for gloved hands. Distances are multiples of 12px, the eighth of an inch. */
+export const STYLE = `
+main{font-size:13pt;line-height:18pt}
+h2{font-size:20pt;line-height:24pt}
+h3{font-size:16pt;line-height:24pt}
+.tick{width:36px;height:36px;border-width:2px}
+.facts{border-top:1px solid var(--hair)}
+.facts div{display:grid;grid-template-columns:156px 1fr;gap:0 12px;padding:6px 0;border-bottom:1px solid var(--hair);break-inside:avoid}
+.facts dt{color:var(--gray)}
+.facts dd{margin:0}
+.off{display:flex;gap:12px;align-items:baseline;margin:6px 0;max-width:none}
+.off b{font-size:28pt;line-height:36px;white-space:nowrap;flex:none}
+.phase-head{display:flex;justify-content:space-between;align-items:baseline;border-bottom:1px solid var(--hair);font-size:20pt}
+.phase-head .unit{font-size:13pt}
+.tasks{list-style:none;padding:0;margin:0}
+.tasks>li{display:grid;grid-template-columns:36px 48px 1fr auto;gap:0 12px;padding:12px 0;border-bottom:1px solid var(--hair);max-width:none;min-height:60px;break-inside:avoid}
+.tasks h4{font-size:13pt;line-height:18pt;margin:0 0 6px}
+.tasks p{margin:0 0 6px}
+.tasks .step{font-size:20pt;line-height:36px;text-align:right}
+.tasks .by{font-size:11pt;line-height:16pt;color:var(--gray)}
+.care{border-left:.7mm solid var(--ink);padding-left:12px}
+.fill{display:flex;flex-wrap:wrap;gap:12px 36px;margin:0 0 12px}
+.fill p{margin:0}
+.fill .big{font-size:28pt;line-height:36pt;font-weight:700;display:block;white-space:nowrap}
+.bags{display:grid;grid-template-columns:repeat(10,36px) auto;gap:6px;align-items:center;margin:0 0 12px;max-width:none}
+.bags b{padding-left:12px}
+.blanks{width:100%;border-collapse:collapse;margin:0 0 12px}
+.blanks th,.blanks td{border:1px solid var(--ink);height:36px;padding:6px 9px;text-align:left;vertical-align:top;font-weight:400}
+.blanks thead th{border-width:0 0 1px;vertical-align:bottom;height:auto}
+.blanks td.box{min-width:60px}
+.blanks tr{break-inside:avoid}
+.blanks .figure{text-align:right;white-space:nowrap}
+.proofs{columns:2;column-gap:36px;list-style:none;padding:0;font-size:11pt;line-height:16pt}
+.proofs li{display:grid;grid-template-columns:24px 30px 1fr;gap:0 9px;padding:6px 0;break-inside:avoid}
+.proofs .tick{width:24px;height:24px}
+.proofs b{text-align:right}
+@media screen and (max-width:600px){
+.facts div{grid-template-columns:1fr}
+.tasks>li{grid-template-columns:36px 36px 1fr}
+.tasks .hours{grid-column:3}
+.tasks .hours::after{content:" person-h"}
+.bags{grid-template-columns:repeat(5,36px) auto}
+.proofs{columns:1}
+.blanks th,.blanks td{padding:3px}
+.blanks td.box{min-width:24px}
+}
+`

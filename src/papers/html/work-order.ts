@@ -1,0 +1,104 @@
+// What a crew works from: read at arm's length, in gray, with gloves on. Nothing of price, cost or wage stands here.
+import { workOrderOf, type PhaseGroup, type TaskLine, type WorkOrder } from '../crew/work-order.ts'
+import { counted, depth, figure, NB, phaseWords, plainFigure, stepRanges, unitWord } from '../terminal/words.ts'
+import { onSightTable, proofList, testSheets } from './crew/checks.ts'
+import { fillSheets, machineCard } from './crew/fill.ts'
+import { STYLE } from './crew/style.ts'
+import { gateText } from './deferral.ts'
+import { html, type Html, type Part } from './html.ts'
+import type { Paper } from './index.ts'
+import { page, type House } from './page.ts'
+import { coverAt, coverLine, figureAt, gateList, tableOf, tick, writeHere } from './parts.ts'
+import { listed, sentence } from './say.ts'
+
+const ROLES = { lead: 'lead', crew: 'crew', hose: 'hose and feeder', helper: 'helper', tester: 'tester', electrician: 'electrician', hvac: 'HVAC contractor', roofer: 'roofer', abater: 'abatement firm', other: 'other trade' } as const
+
+function facts({ job, estimate: { labor, job: head }, company }: House): Html {
+  const { access } = job, { callOnSite, phone } = company.letterhead ?? {}
+  const about = (feet: number | undefined, what: string): string | undefined => (feet === undefined ? undefined : `${plainFigure(feet)}${NB}ft ${what}`)
+  const way = [about(access?.hoseFt, 'of hose to the far end'), about(access?.walkToHatchFt, 'from door to hatch'), access?.storageFt2 === undefined ? undefined : `stored things on ${plainFigure(access.storageFt2)}${NB}ft² to move`].flatMap(w => w ?? [])
+  const line = (label: string, says: Part): Html => html`<div><dt>${label}</dt><dd>${says}</dd></div>`
+  return html`<dl class="facts">
+${line('House', [head.customer, job.job.address === undefined ? writeHere('address') : [job.job.address, job.job.zip]].flatMap((p, i) => (p === undefined ? [] : i === 0 ? [p, html`<br>`] : [p])))}
+${line('Day and start', writeHere('day and start'))}
+${line('Crew', [`${counted(labor.crewSize, 'person', 'people')}, ${counted(labor.days, 'day')}, `, figureAt('labor.personHours', figure(labor.personHours, 2)), ' person-h. Lead: ', writeHere('lead')])}
+${line('Way in', way.length === 0 ? writeHere('hose, hatch') : sentence(listed(way)))}
+${line('Something hidden shows', [html`<b>Stop there, tell the lead.</b> The lead calls `, callOnSite ?? phone ?? writeHere('whom the lead calls')])}
+</dl>
+`
+}
+
+/** A distance as large as the sheet allows, and from what. */
+const off = (distanceIn: number, what: Part): Html => html`<p class="off"><b>${depth(distanceIn).replaceAll(' ', NB)}${NB}in</b> <span>${what}</span></p>`
+
+const keepOffs = ({ keepOff }: WorkOrder): Html | false => keepOff.length > 0 && html`<section class="keep"><h2>Keep off</h2>
+${keepOff.map(k => off(k.distanceIn, [`${k.what}: ${listed(k.where)}`, html` <span class="gray">step ${stepRanges(k.steps)}</span>`]))}</section>
+`
+
+function taskItem({ task: t, where, areas, after, opens }: TaskLine): Html {
+  const done = [`after ${after.length === 0 ? 'nothing else' : `step ${stepRanges(after)}`}`, `by ${ROLES[t.role]}`]
+  return html`<li class="keep" id="step-${t.step}">
+${tick(`step ${t.step} done`)}
+<b class="step">${t.step}</b>
+<div><h4>${t.title}</h4>
+${(where.length > 0 || areas.length > 0) && html`<p>${[where.length > 0 && `Where: ${where.join(', ')}`, areas.length > 0 && `${where.length > 0 ? '; in ' : 'In '}${listed(areas)}`]}.</p>`}
+${t.keepOff.map(k => off(k.distanceIn, k.what))}
+${t.cautions.length > 0 && html`<p class="care"><b>Care:</b> ${t.cautions.map(sentence).join(' ')}</p>`}
+<p class="by">${sentence(done.join(', '))}${t.proof !== '' && ` Proof: ${t.proof}.`}${opens.length > 0 && ` Opens: ${listed(opens.map(g => g.where))}.`}</p></div>
+<p class="hours">${figureAt(`tasks.${t.id}.personHours`, figure(t.personHours, 2))}</p>
+</li>
+`
+}
+
+/** Whole packs to bring up, and what the steps take of them. */
+const carryTable = ({ carry }: PhaseGroup): Html | false => carry.length > 0 && tableOf({
+  caption: 'Carry up', pairs: false, columns: [{ head: 'Bring', figure: true }, { head: '' }, { head: 'What' }, { head: 'Steps take', figure: true }, { head: 'Loaded' }],
+  rows: carry.map(c => [c.packs === 0 ? 'left over' : plainFigure(c.packs), c.packs === 0 ? 'from before' : unitWord(c.buyUnit), [c.name, c.packs > 0 && c.leftover && ', and what is left from before'], c.unit === c.buyUnit ? '' : `${figure(c.quantity, 1)}${NB}${unitWord(c.unit)}`, tick(`${c.name} loaded`)]),
+})
+
+const group = (g: PhaseGroup): Html => html`<section class="phase"><h3 class="phase-head">${phaseWords[g.phase]} <span class="unit">${figureAt(`labor.byPhase.${g.phase}`, figure(g.personHours, 2))} person-h</span></h3>
+${carryTable(g)}
+<ul class="tasks">
+${g.tasks.map(taskItem)}</ul></section>
+`
+
+function work(house: House, { groups }: WorkOrder): Html {
+  const { tasks } = house.estimate, line = coverAt(tasks), firstBelow = line === undefined ? undefined : tasks[line]!.phase
+  return html`<h2 class="new-page">The work, in its order</h2>
+<p>Tick a step when it is done and its photo is taken. Hours are person-hours.</p>
+${groups.map(g => [g.phase === firstBelow && coverLine(html`<div class="signatures"><div>Seen by the lead, each opening closed</div><div>Date and hour</div></div>`), group(g)])}`
+}
+
+function shutGates({ shut, seen }: WorkOrder): Html {
+  return html`${shut.length > 0 && html`<h2>Gates that are shut</h2>
+<p><b>Nobody starts what a gate shuts before its paper is in the lead’s hand.</b></p>
+${gateList(shut.map(gateText))}`}
+${seen.length > 0 && html`<h2>Seen at the survey</h2>
+${gateList(seen.map(gateText))}`}`
+}
+
+const leftAlone = ({ left, bare }: WorkOrder): Html | false => (left.length > 0 || bare.length > 0) && html`<h2>Not this crew’s, and not this time</h2>
+<p>Nobody closes, covers or starts any of these.</p>
+${tableOf({ columns: [{ head: 'What' }, { head: 'Why' }], pairs: false, rows: [
+    ...bare.map(a => ({ cells: [`fill in ${a.id}`, a.stoppedBy.length === 0 ? 'no fill in this plan' : `stopped by ${listed(a.stoppedBy.map(s => (s === 'declined' ? 'the owner, who keeps an opening open' : s)))}`], is: 'kraft' as const })),
+    ...left.map(l => ({ cells: [l.what, l.why], is: 'kraft' as const })),
+  ] })}`
+
+function body(house: House): Html {
+  const order = workOrderOf(house.estimate)
+  return html`${facts(house)}
+${keepOffs(order)}
+${shutGates(order)}
+${leftAlone(order)}
+${work(house, order)}
+${order.fills.length > 0 && [machineCard(order), fillSheets(order)]}
+${testSheets(order)}
+${proofList(order)}
+${onSightTable(house)}`
+}
+
+export const workOrder: Paper = {
+  name: 'work-order', says: 'for the crew: tasks in their order with hours, distances and cautions; what to carry, bags and depths, tests, photos',
+  appliesTo: ({ estimate }) => estimate.verdict !== 'stop' && estimate.tasks.length > 0,
+  files: house => [{ ending: 'work-order.html', text: page(house, { name: 'Work order', body: body(house), style: STYLE }) }],
+}
