@@ -5,7 +5,7 @@ import type { EstimateOut } from '../../src/estimate/output.ts'
 import { lidwork } from '../cli/test-io.ts'
 import { cellsOf, stepOf, workedOut, type Worked } from './sheet.ts'
 
-const HOUSES = ['quince-lane-14'] as const
+const HOUSES = ['quince-lane-14', 'juniper-run-27'] as const
 
 /** Figures that repeat others beside them, or stand in the file or the price book as they are. */
 const COPIED = new Set(['step', 'line', 'unitPriceCents', 'wastePct', 'pack', 'packs', 'distanceIn', 'atMost', 'from', 'to', 'wholeBags', 'bagFloorFt2', 'baffleIn', 'damTopIn', 'validDays'])
@@ -16,7 +16,14 @@ const PARTS = new Set(['layers', 'section', 'stopped', 'alternates', 'substitute
 /** Every number of the estimate, by list.id.name. What a task takes stands under sealing and materials already. */
 function figures(value: unknown, path: string, out: Map<string, number>): void {
   if (typeof value === 'number') out.set(path, value)
-  else if (Array.isArray(value)) value.forEach((v, i) => { const name = typeof v === 'object' && v !== null ? (v as Record<string, unknown>)['id'] ?? (v as Record<string, unknown>)['item'] ?? (v as Record<string, unknown>)['chartR'] : undefined; figures(v, `${path}.${String(name ?? i)}`, out) })
+  else if (Array.isArray(value)) {
+    const met = new Map<string, number>()
+    value.forEach((v, i) => {
+      const own = typeof v === 'object' && v !== null ? (v as Record<string, unknown>)['id'] ?? (v as Record<string, unknown>)['item'] ?? (v as Record<string, unknown>)['chartR'] : undefined, name = String(own ?? i), n = (met.get(name) ?? 0) + 1
+      met.set(name, n)
+      figures(v, `${path}.${name}${n > 1 ? `-${n}` : ''}`, out)
+    })
+  }
   else if (typeof value === 'object' && value !== null) for (const [k, v] of Object.entries(value)) {
     if ((path === '' && !SECTIONS.has(k)) || COPIED.has(k) && !(k === 'validDays' && path === 'price') || PARTS.has(k) || (k === 'materials' && path.startsWith('tasks.'))) continue
     figures(v, path === '' ? k : `${path}.${k}`, out)
