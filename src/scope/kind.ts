@@ -190,8 +190,8 @@ export const opening = <S extends TObject>(k: Kind<S, OpeningAround>): Kind<S, O
 /** What a hazard may know of the house: how old it is, and whether ducts run through its attic. */
 export interface House { readonly yearBuilt?: number; readonly ducts: boolean }
 
-/** Whom a crew calls from the house. */
-export const callees = ['lead and office', 'emergency services, 911', 'gas utility', 'electrician', 'HVAC contractor', 'chimney or HVAC firm', 'abatement firm', 'roofer or plumber', 'remediator', 'pest control firm', 'engineer or carpenter', 'solar firm', 'certified renovator'] as const
+/** Whom a crew calls from the house, most urgent first. */
+export const callees = ['911', 'gas utility', 'abatement firm', 'electrician', 'chimney or HVAC firm', 'engineer or carpenter', 'roofer or plumber', 'remediator', 'pest control firm', 'certified renovator', 'solar firm', 'office'] as const
 /** A hazard that the survey missed, as it shows itself to the crew: what they see, what they do at once, and whom they call after the lead. */
 export interface OnSight { readonly sign: string; readonly act: string; readonly call: (typeof callees)[number] }
 

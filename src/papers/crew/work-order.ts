@@ -27,12 +27,16 @@ export interface FillPlan {
 
 /** Distances of one kind, with where and at which steps they are kept. */
 export interface KeepOffLine { readonly what: string; readonly distanceIn: number; readonly where: readonly string[]; readonly steps: readonly number[] }
-export interface TestSheet { readonly task: TaskOut; readonly readings: readonly TestOut[] }
+/** Readings that are taken more than once stand in one row, a column to each step. */
+export interface TestSheet {
+  readonly tasks: readonly TaskOut[]
+  readonly rows: readonly { readonly reading: TestOut; /** By task; absent where that step does not read it. */ readonly at: ReadonlyMap<string, TestOut> }[]
+}
 
 export interface WorkOrder {
   readonly shut: readonly GateOut[]
   readonly seen: readonly GateOut[]
-  readonly left: readonly { readonly what: string; readonly why: string }[]
+  readonly left: readonly { readonly why: string; readonly what: readonly string[] }[]
   readonly keepOff: readonly KeepOffLine[]
   readonly groups: readonly PhaseGroup[]
   readonly fills: readonly FillPlan[]
@@ -46,7 +50,8 @@ const times = (where: string, n: number): string => (n > 1 ? `${where} (${n})` :
 const unique = (all: readonly string[]): readonly string[] => [...new Set(all.filter(w => w !== ''))]
 
 /** Where a task works: the openings and ducts that name it, the eaves of its baffles. */
-function whereOf({ id, areas }: TaskOut, { sealing, ducts, eaves }: EstimateOut): readonly string[] {
+function whereOf({ id, areas, phase }: TaskOut, { sealing, ducts, eaves }: EstimateOut): readonly string[] {
+  if (phase === 'insulate') return []
   const openings = sealing.filter(s => s.tasks.includes(id)).map(s => times(s.where, s.count))
   const runs = ducts.filter(d => d.tasks.includes(id)).map(d => times(d.where === '' ? d.id : `${d.id}, ${d.where}`, d.count))
   const sides = areas.some(a => id === `baffles-${a}`) ? (eaves?.sides ?? []).filter(s => areas.includes(s.area) && s.baffles > 0).map(s => times(s.where, s.baffles)) : []
@@ -76,6 +81,37 @@ function keepOffOf(groups: readonly PhaseGroup[]): KeepOffLine[] {
   return [...by.values()].map(({ line, where, steps }) => ({ ...line, where: unique(where), steps })).sort((a, b) => a.steps[0]! - b.steps[0]! || b.distanceIn - a.distanceIn)
 }
 
+/** One reason, then all that it takes. */
+function byReason(stopped: EstimateOut['stopped']): { why: string; what: string[] }[] {
+  const by = new Map<string, { why: string; what: string[] }>()
+  for (const { gate, why, title } of stopped) {
+    const one = by.get(`${gate} ${why}`) ?? { why, what: [] }
+    by.set(`${gate} ${why}`, one)
+    one.what.push(title)
+  }
+  return [...by.values()]
+}
+
+interface Readings { readonly tasks: TaskOut[]; readonly rows: Map<string, { readonly reading: TestOut; readonly at: Map<string, TestOut> }> }
+/** Steps that read the same things share a sheet. */
+function testsOf({ tasks, tests }: EstimateOut): TestSheet[] {
+  const key = (t: TestOut): string => JSON.stringify([t.of, t.where, t.reads, t.unit])
+  const sheets: Readings[] = []
+  for (const task of tasks) {
+    const mine = tests.filter(t => t.task === task.id)
+    if (mine.length === 0) continue
+    const sheet: Readings = sheets.find(s => mine.some(t => s.rows.has(key(t)))) ?? { tasks: [], rows: new Map() }
+    if (!sheets.includes(sheet)) sheets.push(sheet)
+    sheet.tasks.push(task)
+    for (const t of mine) {
+      const row = sheet.rows.get(key(t)) ?? { reading: t, at: new Map<string, TestOut>() }
+      sheet.rows.set(key(t), row)
+      row.at.set(task.id, t)
+    }
+  }
+  return sheets.map(s => ({ tasks: s.tasks, rows: [...s.rows.values()] }))
+}
+
 /** Kept open for good: a combustion-air opening, what the owner declined, what is not the crew's. */
 const LEFT_OPEN = /open by the owner|^left open|left alone by the owner/
 
@@ -90,9 +126,9 @@ export function workOrderOf(e: EstimateOut): WorkOrder {
   return {
     shut: e.gates.filter(g => g.open && (g.state === 'stop' || g.state === 'hold')).sort((a, b) => RANK[a.state] - RANK[b.state]),
     seen: e.gates.filter(g => g.open && g.state === 'note'),
-    left: [...kept, ...e.stopped.map(s => ({ what: s.title, why: s.why }))],
+    left: [...kept.map(k => ({ why: k.why, what: [k.what] })), ...byReason(e.stopped)],
     keepOff: keepOffOf(groups), groups, fills, bare: e.areas.filter(a => a.product === undefined),
-    tests: e.tasks.flatMap(task => { const readings = e.tests.filter(t => t.task === task.id); return readings.length === 0 ? [] : [{ task, readings }] }),
+    tests: testsOf(e),
     proofs: all.filter(t => t.task.proof !== ''),
   }
 }

@@ -1,15 +1,16 @@
 // What a crew works from: read at arm's length, in gray, with gloves on. Nothing of price, cost or wage stands here.
+import type { GateOut } from '../../estimate/output.ts'
+import { phases } from '../../scope/kind.ts'
 import { workOrderOf, type PhaseGroup, type TaskLine, type WorkOrder } from '../crew/work-order.ts'
 import { counted, depth, figure, NB, phaseWords, plainFigure, stepRanges, unitWord } from '../terminal/words.ts'
 import { onSightTable, proofList, testSheets } from './crew/checks.ts'
 import { fillSheets, machineCard } from './crew/fill.ts'
 import { STYLE } from './crew/style.ts'
-import { gateText } from './deferral.ts'
 import { html, type Html, type Part } from './html.ts'
 import type { Paper } from './index.ts'
 import { page, type House } from './page.ts'
-import { coverAt, coverLine, figureAt, gateList, tableOf, tick, writeHere } from './parts.ts'
-import { listed, sentence } from './say.ts'
+import { coverAt, coverLine, figureAt, gateList, tick, writeHere } from './parts.ts'
+import { codeWords, listed, packsOf, sentence } from './say.ts'
 
 const ROLES = { lead: 'lead', crew: 'crew', hose: 'hose and feeder', helper: 'helper', tester: 'tester', electrician: 'electrician', hvac: 'HVAC contractor', roofer: 'roofer', abater: 'abatement firm', other: 'other trade' } as const
 
@@ -23,7 +24,7 @@ ${line('House', [head.customer, job.job.address === undefined ? writeHere('addre
 ${line('Day and start', writeHere('day and start'))}
 ${line('Crew', [`${counted(labor.crewSize, 'person', 'people')}, ${counted(labor.days, 'day')}, `, figureAt('labor.personHours', figure(labor.personHours, 2)), ' person-h. Lead: ', writeHere('lead')])}
 ${line('Way in', way.length === 0 ? writeHere('hose, hatch') : sentence(listed(way)))}
-${line('Something hidden shows', [html`<b>Stop there, tell the lead.</b> The lead calls `, callOnSite ?? phone ?? writeHere('whom the lead calls')])}
+${line('Something hidden shows', [html`<b>Stop there, tell the lead.</b> The lead calls `, callOnSite ?? phone ?? writeHere('whom the lead calls'), '; see the last page'])}
 </dl>
 `
 }
@@ -36,7 +37,7 @@ ${keepOff.map(k => off(k.distanceIn, [`${k.what}: ${listed(k.where)}`, html` <sp
 `
 
 function taskItem({ task: t, where, areas, after, opens }: TaskLine): Html {
-  const done = [`after ${after.length === 0 ? 'nothing else' : `step ${stepRanges(after)}`}`, `by ${ROLES[t.role]}`]
+  const done = [...(after.length === 0 ? [] : [`after step ${stepRanges(after)}`]), `by ${ROLES[t.role]}`]
   return html`<li class="keep" id="step-${t.step}">
 ${tick(`step ${t.step} done`)}
 <b class="step">${t.step}</b>
@@ -45,51 +46,59 @@ ${(where.length > 0 || areas.length > 0) && html`<p>${[where.length > 0 && `Wher
 ${t.keepOff.map(k => off(k.distanceIn, k.what))}
 ${t.cautions.length > 0 && html`<p class="care"><b>Care:</b> ${t.cautions.map(sentence).join(' ')}</p>`}
 <p class="by">${sentence(done.join(', '))}${t.proof !== '' && ` Proof: ${t.proof}.`}${opens.length > 0 && ` Opens: ${listed(opens.map(g => g.where))}.`}</p></div>
-<p class="hours">${figureAt(`tasks.${t.id}.personHours`, figure(t.personHours, 2))}</p>
+<p class="hours">${t.personHours > 0 ? figureAt(`tasks.${t.id}.personHours`, figure(t.personHours, 2)) : 'theirs'}</p>
 </li>
 `
 }
 
 /** Whole packs to bring up, and what the steps take of them. */
-const carryTable = ({ carry }: PhaseGroup): Html | false => carry.length > 0 && tableOf({
-  caption: 'Carry up', pairs: false, columns: [{ head: 'Bring', figure: true }, { head: '' }, { head: 'What' }, { head: 'Steps take', figure: true }, { head: 'Loaded' }],
-  rows: carry.map(c => [c.packs === 0 ? 'left over' : plainFigure(c.packs), c.packs === 0 ? 'from before' : unitWord(c.buyUnit), [c.name, c.packs > 0 && c.leftover && ', and what is left from before'], c.unit === c.buyUnit ? '' : `${figure(c.quantity, 1)}${NB}${unitWord(c.unit)}`, tick(`${c.name} loaded`)]),
-})
+const carryList = ({ carry, phase }: PhaseGroup): Html | false => carry.length > 0 && html`<h4>Bring up for ${phaseWords[phase]}</h4>
+<ul class="carry">
+${carry.map(c => html`<li>${tick(`${c.name} brought`)}<span><b>${c.packs === 0 ? 'what is left' : packsOf(c.packs, c.buyUnit)}</b>${c.packs > 0 && c.leftover && ' and what is left'} ${c.name}${c.unit !== c.buyUnit && html` <span class="gray">takes ${figure(c.quantity, 1)}${NB}${unitWord(c.unit).replaceAll(' ', NB)}</span>`}</span></li>
+`)}</ul>
+`
 
 const group = (g: PhaseGroup): Html => html`<section class="phase"><h3 class="phase-head">${phaseWords[g.phase]} <span class="unit">${figureAt(`labor.byPhase.${g.phase}`, figure(g.personHours, 2))} person-h</span></h3>
-${carryTable(g)}
+${carryList(g)}
 <ul class="tasks">
 ${g.tasks.map(taskItem)}</ul></section>
 `
 
 function work(house: House, { groups }: WorkOrder): Html {
   const { tasks } = house.estimate, line = coverAt(tasks), firstBelow = line === undefined ? undefined : tasks[line]!.phase
-  return html`<h2 class="new-page">The work, in its order</h2>
+  return html`<h2>The work, in its order</h2>
 <p>Tick a step when it is done and its photo is taken. Hours are person-hours.</p>
 ${groups.map(g => [g.phase === firstBelow && coverLine(html`<div class="signatures"><div>Seen by the lead, each opening closed</div><div>Date and hour</div></div>`), group(g)])}`
 }
 
-function shutGates({ shut, seen }: WorkOrder): Html {
-  return html`${shut.length > 0 && html`<h2>Gates that are shut</h2>
-<p><b>Nobody starts what a gate shuts before its paper is in the lead’s hand.</b></p>
-${gateList(shut.map(gateText))}`}
-${seen.length > 0 && html`<h2>Seen at the survey</h2>
-${gateList(seen.map(gateText))}`}`
+/** What it shuts, why, and what opens it. */
+function gateText(g: GateOut, { estimate: { tasks, stopped } }: House) {
+  const here = phases.filter(p => g.stops.phases.includes(p) && [...tasks, ...stopped].some(t => t.phase === p)), step = tasks.find(t => t.id === g.clearedByTask)?.step
+  const shuts = `${phases.every(p => g.stops.phases.includes(p)) ? 'all work' : listed(here.map(p => phaseWords[p]))}, ${g.stops.places.length > 0 ? `in ${listed(g.stops.places)}` : 'in the whole attic'}`
+  return { state: g.state, word: `${sentence(codeWords(g.code)).slice(0, -1)}: ${g.where}`, says: html`<p>${g.state !== 'note' && html`<b>Shut: ${shuts}.</b> `}${sentence(g.why)} ${g.clearedBy !== '' && `Opens with: ${sentence(g.clearedBy)}`}${step !== undefined && ` Step ${step}.`}</p>` }
 }
 
-const leftAlone = ({ left, bare }: WorkOrder): Html | false => (left.length > 0 || bare.length > 0) && html`<h2>Not this crew’s, and not this time</h2>
+function shutGates({ shut, seen }: WorkOrder, house: House): Html {
+  return html`${shut.length > 0 && html`<h2>Gates that are shut</h2>
+<p><b>Nobody starts what a gate shuts before its paper is in the lead’s hand.</b></p>
+${gateList(shut.map(g => gateText(g, house)))}`}
+${seen.length > 0 && html`<h2>Seen at the survey</h2>
+${gateList(seen.map(g => gateText(g, house)))}`}`
+}
+
+const gateName = (id: string, gates: readonly GateOut[]): string => { const g = gates.find(x => x.id === id); return g ? `${codeWords(g.code)}, ${g.where}` : codeWords(id) }
+
+const leftAlone = ({ left, bare }: WorkOrder, { estimate: { gates } }: House): Html | false => (left.length > 0 || bare.length > 0) && html`<h2>Not this crew’s, and not this time</h2>
 <p>Nobody closes, covers or starts any of these.</p>
-${tableOf({ columns: [{ head: 'What' }, { head: 'Why' }], pairs: false, rows: [
-    ...bare.map(a => ({ cells: [`fill in ${a.id}`, a.stoppedBy.length === 0 ? 'no fill in this plan' : `stopped by ${listed(a.stoppedBy.map(s => (s === 'declined' ? 'the owner, who keeps an opening open' : s)))}`], is: 'kraft' as const })),
-    ...left.map(l => ({ cells: [l.what, l.why], is: 'kraft' as const })),
-  ] })}`
+<div class="kraft left">${bare.map(a => html`<p><b>No fill in ${a.id}</b>${a.stoppedBy.length > 0 && `: ${listed(a.stoppedBy.map(s => (s === 'declined' ? 'the owner keeps an opening open' : gateName(s, gates))))}`}.</p>`)}
+${left.map(l => html`<p><b>${sentence(l.why)}</b> ${l.what.map(sentence).join(' ')}</p>`)}</div>`
 
 function body(house: House): Html {
   const order = workOrderOf(house.estimate)
   return html`${facts(house)}
 ${keepOffs(order)}
-${shutGates(order)}
-${leftAlone(order)}
+${shutGates(order, house)}
+${leftAlone(order, house)}
 ${work(house, order)}
 ${order.fills.length > 0 && [machineCard(order), fillSheets(order)]}
 ${testSheets(order)}

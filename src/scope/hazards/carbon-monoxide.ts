@@ -17,7 +17,7 @@ export const carbonMonoxide = hazard({
   sample: { kind: 'carbon-monoxide', at: 'hall', coPpm: 40 },
   wrong: { item: { kind: 'carbon-monoxide', at: 'hall', coPpm: 0 }, code: 'number-out-of-range' },
   clearable,
-  onSight: { sign: 'the monitor sounds; headache, dizziness', act: 'everybody out; appliances off only if that costs no time', call: 'emergency services, 911' },
+  onSight: { sign: 'the monitor sounds; headache, dizziness', act: 'everybody out; appliances off only if that costs no time', call: '911' },
   takeoff({ item, at, q }, books) {
     const { note, off, out } = coLevels(books)
     const ppm = q('coPpm').value, base = { where: item.at, in: 'house', path: at } as const

@@ -10,7 +10,7 @@ export const unventedRoof = hazard({
   sample: { kind: 'unvented-roof', in: 'main', at: 'spray foam under the whole deck' },
   wrong: { item: { kind: 'unvented-roof', in: 'main' }, code: 'key-missing' },
   clearable,
-  onSight: { sign: 'foam or board under the roof deck', act: 'no fill on that floor', call: 'lead and office' },
+  onSight: { sign: 'foam or board under the roof deck', act: 'no fill on that floor', call: 'office' },
   takeoff: ({ item, at }) => ({ figures: {}, tasks: [], gates: [{
     ...shutHere(item, at, ['insulate']), code: 'unvented-roof', state: 'stop', why: 'this attic is inside the insulation: fill on its floor cools the deck and can wet it', clearedBy: 'a designer’s letter that says what the floor may get', clearable,
   }] }),

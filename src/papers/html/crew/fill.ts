@@ -2,7 +2,7 @@
 import type { FillPlan, WorkOrder } from '../../crew/work-order.ts'
 import { depth, figure, NB, plainFigure, rowR, stepRanges } from '../../terminal/words.ts'
 import { html, type Html, type Part } from '../html.ts'
-import { figureAt, tick } from '../parts.ts'
+import { figureAt, tick, writeHere } from '../parts.ts'
 import { codeWords, sentence } from '../say.ts'
 
 const TEN = 10
@@ -10,7 +10,7 @@ const TEN = 10
 const PROBES = 4
 
 /** A table of boxes to write in; the first column names the row. */
-export const blanks = (caption: string, heads: readonly string[], rows: readonly (readonly Part[])[]): Html => html`<table class="blanks"><caption class="caption">${caption}</caption>
+export const blanks = (caption: string, heads: readonly string[], rows: readonly (readonly Part[])[], is = ''): Html => html`<table class="blanks ${is}"><caption class="caption">${caption}</caption>
 <thead><tr>${heads.map(h => html`<th scope="col">${h}</th>`)}</tr></thead>
 <tbody>
 ${rows.map(r => html`<tr><th scope="row">${r[0]}</th>${r.slice(1).map(c => (c === '' ? html`<td class="box"></td>` : html`<td>${c}</td>`))}</tr>
@@ -22,8 +22,8 @@ export function machineCard({ fills }: WorkOrder): Html | false {
   const blown = fills.filter(f => f.way !== 'laid')
   if (blown.length === 0) return false
   const heads = ['', ...blown.map(f => f.area.id)], row = (what: string): Part[] => [what, ...blown.map(() => '')]
-  return html`<section class="keep new-page"><h2>Machine and bags</h2>
-${blanks('Fill in before the first bag, and again where it is changed', heads, ['Label: net weight of a bag, lb', 'Label: lot and date', 'Machine', 'Air', 'Feed or gate', 'Hose: length, size', 'First bag: floor it filled, ft²', 'Set by, hour'].map(row))}
+  return html`<section class="keep"><h2>Machine and bags</h2>
+${blanks('Fill in before the first bag, and again where it is changed', heads, ['Label: net weight of a bag, lb', 'Label: lot and date', 'Machine', 'Air', 'Feed or gate', 'Hose: length, size', 'First bag: floor it filled, ft²', 'Set by, hour'].map(row), 'halves')}
 <p>The first bags tell whether the setting is right: floor, bags and depth come out together, or the gate is set again.</p></section>
 `
 }
@@ -59,14 +59,14 @@ function tally({ area: { id, wholeBags } }: FillPlan): Html | false {
 }
 
 const grid = ({ area: a }: FillPlan): Html | false => a.markers !== undefined && a.topOfFillInitialIn !== undefined && blanks(
-  `Depth grid: top of all fill, in; ${depth(a.topOfFillInitialIn).replaceAll(' ', NB)} or more everywhere but at the eaves`, ['Marker', 'where', 'on it', ...Array.from({ length: PROBES }, (_, i) => `probe ${i + 1}`), 'topped up'],
+  `Depth grid: top of all fill, in; ${depth(a.topOfFillInitialIn).replaceAll(' ', NB)} or more everywhere but at the eaves`, ['No.', 'where', 'marker', ...Array.from({ length: PROBES }, (_, i) => `probe ${i + 1}`), 'topped up'],
   Array.from({ length: a.markers }, (_, i) => [i + 1, '', '', ...Array.from({ length: PROBES }, () => ''), '']))
 
 const sheet = (plan: FillPlan): Html => html`<section class="fill-sheet"><div class="keep"><h3>${sentence(`${plan.area.id}, ${codeWords(plan.area.kind)}`).slice(0, -1)}: ${plan.product}</h3>
 ${figures(plan)}<p>${plan.steps.length > 0 && sentence(`steps ${stepRanges(plan.steps)}`)}</p></div>
 ${tally(plan)}
 ${grid(plan)}
-${blanks('Used', ['', 'bags', 'blown by', 'hour ended'], [[plan.area.id, '', '', '']])}</section>
+<p>Used in ${plan.area.id}: ${writeHere('bags used')} bags, by ${writeHere('who blew it')} done at ${writeHere('hour')}</p></section>
 `
 
 export const fillSheets = ({ fills }: WorkOrder): Html => html`<h2>Depth and bags, by area</h2>

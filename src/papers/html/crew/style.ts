@@ -19,7 +19,7 @@ h3{font-size:16pt;line-height:24pt}
 .tasks .step{font-size:20pt;line-height:36px;text-align:right}
 .tasks .by{font-size:11pt;line-height:16pt;color:var(--gray)}
 .care{border-left:.7mm solid var(--ink);padding-left:12px}
-.fill{display:flex;flex-wrap:wrap;gap:12px 36px;margin:0 0 12px}
+.fill{display:grid;grid-template-columns:repeat(3,1fr);gap:12px 24px;margin:0 0 12px}
 .fill p{margin:0}
 .fill .big{font-size:28pt;line-height:36pt;font-weight:700;display:block;white-space:nowrap}
 .bags{display:grid;grid-template-columns:repeat(10,36px) auto;gap:6px;align-items:center;margin:0 0 12px;max-width:none}
@@ -30,8 +30,28 @@ h3{font-size:16pt;line-height:24pt}
 .blanks td.box{min-width:60px}
 .blanks tr{break-inside:avoid}
 .blanks .figure{text-align:right;white-space:nowrap}
+.carry{columns:2;column-gap:36px;list-style:none;padding:0;font-size:11pt;line-height:16pt}
+.carry li{display:grid;grid-template-columns:24px 1fr;gap:0 9px;padding:6px 0;break-inside:avoid}
+.carry .tick{width:24px;height:24px}
+.phase h4{margin:0 0 6px}
+.left{padding:12px}
+.left p:last-child{margin:0}
+.blanks th{overflow-wrap:break-word}
+.blanks thead th{white-space:nowrap}
+.blanks .group{border-width:0 0 1px;padding-top:12px;font-weight:700}
+.blanks .caption{text-align:left;font-weight:700;padding:0 0 6px}
+.readings{font-size:11pt;line-height:16pt}
+.halves tbody th{width:50%}
+.blanks td.none{border-width:0}
+.on-sight{font-size:11pt;line-height:16pt}
+.on-sight h2{margin-top:0}
+.on-sight .table th,.on-sight .table td{padding:3px 12px 3px 0}
+.on-sight .table th:nth-child(1){width:34%}
+.on-sight .table th:nth-child(2){width:40%}
+.lead-in{break-after:avoid}
+.gates>li{font-size:11pt;line-height:16pt}
 .proofs{columns:2;column-gap:36px;list-style:none;padding:0;font-size:11pt;line-height:16pt}
-.proofs li{display:grid;grid-template-columns:24px 30px 1fr;gap:0 9px;padding:6px 0;break-inside:avoid}
+.proofs li{display:grid;grid-template-columns:24px 30px 1fr;gap:0 9px;padding:3px 0;break-inside:avoid}
 .proofs .tick{width:24px;height:24px}
 .proofs b{text-align:right}
 @media screen and (max-width:600px){
@@ -40,8 +60,12 @@ h3{font-size:16pt;line-height:24pt}
 .tasks .hours{grid-column:3}
 .tasks .hours::after{content:" person-h"}
 .bags{grid-template-columns:repeat(5,36px) auto}
-.proofs{columns:1}
+.proofs,.carry{columns:1}
+.fill{grid-template-columns:1fr}
+.blanks{font-size:9pt;line-height:12pt}
+.blanks thead th{white-space:normal}
+.blanks th{overflow-wrap:anywhere}
 .blanks th,.blanks td{padding:3px}
-.blanks td.box{min-width:24px}
+.blanks td.box{min-width:18px}
 }
 `
