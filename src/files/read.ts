@@ -43,9 +43,9 @@ function takenOut(data: unknown, blank: string, path = ''): string[] {
   return out
 }
 
-/** Reads a file of one format, every number as the tape reads it. */
-export function readFormat<V>(bytes: Uint8Array | string, { kind, validate, reads, blank, schema }: Reader): FormatRead<V> {
-  const yaml = readYaml(bytes, kind)
+/** Reads a file of one format, every number as the tape reads it. @param quick by the quicker reading first */
+export function readFormat<V>(bytes: Uint8Array | string, reader: Reader, quick = true): FormatRead<V> {
+  const { kind, validate, reads, blank, schema } = reader, yaml = readYaml(bytes, kind, quick)
   const { places } = yaml, { source } = places
   const refused = (findings: readonly Finding[]): FormatRead<V> => ({ ok: false, findings: few(sorted(findings, places), places), places, source })
   if (yaml.findings.length > 0) return refused(yaml.findings)
@@ -53,6 +53,8 @@ export function readFormat<V>(bytes: Uint8Array | string, { kind, validate, read
   const { about, unread } = normalize(yaml.data, reads)
   const faults: Fault[] = validate(yaml.data) ? [] : [...validate.errors ?? []]
   for (const path of unread) if (!faults.some(f => f.instancePath === path)) faults.push({ instancePath: path, keyword: 'unread', params: {} })
+  // What is wrong is worded by the reading that keeps more of the text.
+  if (faults.length > 0 && quick) return readFormat(bytes, reader, false)
   if (faults.length > 0) return refused(schemaFindings(faults, yaml, schema(), kind))
   return { ok: true, data: yaml.data as V, places, about, blanks, source }
 }

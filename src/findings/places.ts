@@ -12,6 +12,9 @@ export class SourcePlaces implements Places {
   #lineStarts: number[] | undefined
   constructor(readonly source: string) {}
 
+  /** Forgets where anything stands. */
+  clear(): void { this.values.clear(); this.keys.clear(); this.heads.clear() }
+
   value(path: string): Span | undefined { return this.#span(this.heads.get(path) ?? this.values.get(path)) }
   key(path: string): Span | undefined { return this.#span(this.keys.get(path)) }
 
