@@ -47,7 +47,7 @@ export const gateWords: Readonly<Record<string, Words>> = {
   'chase-flue-unknown': { title: 'A shaft that may hold a flue', opens: LOOK },
   'combustion-air-unclear': { title: 'An opening that may feed a flame', opens: 'an HVAC contractor’s statement' },
   'fan-into-attic': { title: 'A fan that blows into the attic' },
-  'chimney-model-unknown': { title: 'A metal chimney without a label', opens: 'maker and model, from the label or a chimney professional' },
+  'chimney-model-unknown': { title: 'A metal chimney without a label', opens: 'maker and model, from the label or a chimney firm' },
   'single-wall-through-ceiling': { title: 'A single-wall vent through the ceiling' }, 'transite-vent': { title: 'A vent that may hold asbestos' },
   'device-not-moved': { title: 'A warm device in the way' }, 'water-line-freeze': { title: 'A water line that may freeze' },
 }
@@ -59,10 +59,10 @@ export const shutGates = ({ estimate: { gates } }: House): readonly GateOut[] =>
 export const opensWith = (g: GateOut): string => gateWords[g.code]?.opens ?? g.clearedBy
 
 /** Which of our steps looks at it, tests it or has it done. */
-const ourStep = (g: GateOut, { estimate: { tasks } }: House): number | undefined => tasks.find(t => t.id === g.clearedByTask)?.step
+const ourStep = (g: GateOut, house: House | undefined): number | undefined => house?.estimate.tasks.find(t => t.id === g.clearedByTask)?.step
 
-/** A gate in plain words: what is there, why it shuts, what opens it. */
-export function gateText(g: GateOut, house: House): { readonly state: Sign; readonly word: string; readonly says: Html } {
+/** A gate in plain words: what is there, why it shuts, what opens it. @param house names the step of ours that has to do with it */
+export function gateText(g: GateOut, house?: House): { readonly state: Sign; readonly word: string; readonly says: Html } {
   const title = gateWords[g.code]?.title ?? sentence(codeWords(g.code)).slice(0, -1), step = ourStep(g, house)
   const opens = g.clearance && !g.open
     ? html`<p>Opened by ${g.clearance.by} on ${dayOf(g.clearance.on)}: ${g.clearance.paper}.</p>`

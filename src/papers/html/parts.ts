@@ -65,6 +65,10 @@ export function coverAt(tasks: readonly TaskOut[]): number | undefined {
 export const coverLine = (beside?: Part): Html => html`<div class="cover"><p><b>Cover line.</b> In each area nothing below starts until all above is done and seen.</p>${beside}</div>
 `
 
+/** A drawing as wide as the sheet. On a phone it keeps its size and is moved under the finger. */
+export const wide = (drawn: Html, caption?: Part): Html => html`<figure class="wide" tabindex="0">${drawn}${caption !== undefined && html`<figcaption>${caption}</figcaption>`}</figure>
+`
+
 /** A figure as it is shown, marked with its path in the JSON: tests compare both. */
 export const figureAt = (path: string, shown: Part): Html => html`<span data-figure="${path}">${shown}</span>`
 

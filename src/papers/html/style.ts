@@ -104,6 +104,8 @@ body{padding:24px 12px}
 .letterhead,.head{display:block}
 .letterhead p+p,.head p{text-align:left;max-width:none;margin-top:6px}
 .signatures{grid-template-columns:1fr}
+.wide{overflow-x:auto}
+.wide .drawing{max-width:none}
 .table.pairs,.table.pairs caption,.table.pairs tbody,.table.pairs tr{display:block}
 .table.pairs thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 .table.pairs tr{padding:9px 0;border-bottom:1px solid var(--hair)}

@@ -6,6 +6,8 @@ import { drawing, figureIn, px, SCALE } from './svg.ts'
 
 /** Pixels of one R. */
 const R = 3
+/** Height of a label of two lines. */
+const TWO_LINES = 30
 const RULER = { each: 10, width: 60, now: 34, after: 156, right: 312 } as const
 
 /** Two rulers of R; what is missing to the goal is blank paper between two ticks. */
@@ -19,11 +21,11 @@ export function rulersOfR(a: AreaOut & { readonly existingR: number; readonly ta
   const goal = (x: number): Html => html`<path class="thin" d="M${x - 4} ${px(y(a.targetR))}h${RULER.width + 8}"/>`
   return drawing({ left: 0, top, width: RULER.right, height: -top + 24 }, says, html`<g class="thin"><path d="M24 0V${px(y(Math.floor(most)))}"/>${scale.map(r => html`<path d="M24 ${px(y(r))}h-5"/>`)}</g>${scale.map(r => html`<text class="gray" x="16" y="${px(y(r) + 4)}" text-anchor="end">${r}</text>`)}
 ${block(RULER.now, a.existingR, 'old')}${goal(RULER.now)}<text x="${RULER.now}" y="18">now</text>
-<text x="${RULER.now + RULER.width + 6}" y="${px(y(a.existingR) + 4)}">${figureIn(at('existingR'), workedR(a.existingR))}</text>
+<text x="${RULER.now + RULER.width + 6}" y="${px(Math.min(y(a.existingR) + 4, -4))}">${figureIn(at('existingR'), workedR(a.existingR))}</text>
 <text class="gray" x="${RULER.now}" y="${px(y(a.targetR) - 6)}">goal ${figureIn(at('targetR'), figure(a.targetR))}</text>
 ${a.addedR !== undefined && short(a.existingR) && html`<text class="gray" x="${RULER.now + 4}" y="${px((y(a.existingR) + y(a.targetR)) / 2 + 4)}">${figureIn(at('addedR'), workedR(a.addedR))}</text><text class="gray" x="${RULER.now + 4}" y="${px((y(a.existingR) + y(a.targetR)) / 2 + 17)}">short</text>`}
 ${after !== undefined && html`${block(RULER.after, Math.min(a.existingR, after), 'old')}${after > a.existingR && block(RULER.after, after, 'new', a.existingR)}${goal(RULER.after)}<text x="${RULER.after}" y="18">after</text>
-<text x="${RULER.after + RULER.width + 6}" y="${px(y(after) + 4)}">${figureIn(at('averageR'), workedR(after))}</text><text class="gray" x="${RULER.after + RULER.width + 6}" y="${px(y(after) + 17)}">on the average</text>${nominal !== undefined && nominal - after > RULER.each / 2 && html`<path class="leader" d="M${RULER.after} ${px(y(nominal))}h${RULER.width + 4}"/><text class="gray" x="${RULER.after + RULER.width + 6}" y="${px(y(nominal) + 4)}">${figureIn(at('finalR'), workedR(nominal))}</text><text class="gray" x="${RULER.after + RULER.width + 6}" y="${px(y(nominal) + 17)}">between them</text>`}`}
+<text x="${RULER.after + RULER.width + 6}" y="${px(y(after) + 4)}">${figureIn(at('averageR'), workedR(after))}</text><text class="gray" x="${RULER.after + RULER.width + 6}" y="${px(y(after) + 17)}">on the average</text>${nominal !== undefined && (nominal - after) * R > TWO_LINES && html`<path class="leader" d="M${RULER.after} ${px(y(nominal))}h${RULER.width + 4}"/><text class="gray" x="${RULER.after + RULER.width + 6}" y="${px(y(nominal) + 4)}">${figureIn(at('finalR'), workedR(nominal))}</text><text class="gray" x="${RULER.after + RULER.width + 6}" y="${px(y(nominal) + 17)}">in the field</text>`}`}
 <path class="thin" d="M24 0H${RULER.right}"/>`)
 }
 

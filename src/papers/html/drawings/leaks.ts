@@ -7,6 +7,10 @@ export interface LeakPart { readonly id: string; readonly label: string; readonl
 
 /** As long as the column of text. */
 export const STRIP = { width: 640, height: 36 } as const
+/** Pixels that a letter takes, about. */
+const LETTER = 7
+/** Whether a label has room in its part of a strip. */
+export const fits = (label: string, wide: number): boolean => wide > label.length * LETTER - 2
 /** Parts under this share are one part at the end. */
 export const SMALL_PCT = 2
 
@@ -24,6 +28,6 @@ export function leakStrip(all: readonly LeakPart[]): Html {
   return drawing({ left: -1, top: -1, width: STRIP.width + 2, height: STRIP.height + 2 }, says, parts.map(p => {
     const from = x, wide = p.sharePct / whole * STRIP.width
     x += wide
-    return html`<rect class="${p.left ? 'left-open' : 'line'}" stroke-width="1" x="${px(from)}" y="0" width="${px(wide)}" height="${STRIP.height}"/><text x="${px(from + wide / 2)}" y="${STRIP.height / 2 + 4}" text-anchor="middle">${p.label}</text>`
+    return html`<rect class="${p.left ? 'left-open' : 'line'}" stroke-width="1" x="${px(from)}" y="0" width="${px(wide)}" height="${STRIP.height}"/>${fits(p.label, wide) && html`<text x="${px(from + wide / 2)}" y="${STRIP.height / 2 + 4}" text-anchor="middle">${p.label}</text>`}`
   }))
 }

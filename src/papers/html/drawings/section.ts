@@ -68,7 +68,7 @@ const keptTop = (a: DrawnArea): number => a.layers.filter(l => l.stays).reduce((
 /** Inches and ticks of a tape from the ceiling plane; numerals each six. */
 function ruler(x: number, topIn: number): Html {
   const ticks = Array.from({ length: Math.floor(topIn) + 1 }, (_, i) => i)
-  return html`<g class="thin"><path d="M${px(x)} 0V${px(up(Math.floor(topIn)))}"/>${ticks.map(i => html`<path d="M${px(x)} ${px(up(i))}h${i % RULER.each === 0 ? RULER.six : RULER.inch}"/>`)}</g>${ticks.filter(i => i % RULER.each === 0 && i > 0).map(i => html`<text class="gray halo" x="${px(x + RULER.six + 2)}" y="${px(up(i) + 4)}">${i}</text>`)}`
+  return html`<g class="thin"><path d="M${px(x)} 0V${px(up(Math.floor(topIn)))}"/>${ticks.map(i => html`<path d="M${px(x)} ${px(up(i))}h${i % RULER.each === 0 ? RULER.six : RULER.inch}"/>`)}</g>${ticks.filter(i => i % RULER.each === 0 && i > 0 && i + 1 < topIn).map(i => html`<text class="gray halo" x="${px(x + RULER.six + 2)}" y="${px(up(i) + 4)}">${i}</text>`)}`
 }
 
 const arrow = (from: Point, to: Point): Html => {

@@ -8,7 +8,7 @@ import { eaveSection, hasSection, joistSection, sectionWords } from '../drawings
 import { hatches } from '../drawings/svg.ts'
 import { html, type Html, type Part } from '../html.ts'
 import type { House } from '../page.ts'
-import { figureAt, tableOf } from '../parts.ts'
+import { figureAt, tableOf, wide } from '../parts.ts'
 import { codeWords, dayOf, listed, sentence } from '../say.ts'
 import { gateWords } from '../gate-words.ts'
 
@@ -38,7 +38,7 @@ export function sections({ estimate: e }: House): Html {
   return html`${drawn.length > 0 && html`<h2>${drawn.length === 1 ? 'Your attic, to scale' : 'Your attics, to scale'}</h2>
 <p class="small gray lead">3/4 in on paper is 1 ft of the house. Heights count from the ceiling, which is the heavy line.</p>`}
 ${drawn.map(a => html`<section class="keep"><h3>${named(e, a)}</h3>
-<figure>${eaveSection(a, e.tasks)}</figure>
+${wide(eaveSection(a, e.tasks))}
 <div class="pair"><figure>${joistSection(a)}<figcaption class="small">Across the joists.</figcaption></figure><p class="small">${sectionWords(a)}</p></div></section>
 `)}`
 }
@@ -62,7 +62,7 @@ export function leaks({ estimate: e }: House): Html | false {
   const parts = all.map((l): LeakPart => ({ id: l.id, label: l.step === undefined ? '–' : String(l.step), sharePct: l.sharePct, left: l.step === undefined }))
   const shown = stripParts(parts).map(p => all.find(l => l.id === p.id)).filter(l => l !== undefined), small = all.filter(l => !shown.includes(l))
   return html`<h2>Where the ceiling leaks</h2>
-<figure>${leakStrip(parts)}<figcaption>The longer a part, the more of the air goes there. Numbers are the steps below that close it${parts.some(p => p.left) && '; – is not closed in this price'}.</figcaption></figure>
+${wide(leakStrip(parts), html`The longer a part, the more of the air goes there. Numbers are the steps below that close it${stripParts(parts).some(p => p.left) && '; – is not closed in this price'}.`)}
 ${tableOf({ tight: true, columns: [{ head: 'Step', figure: true }, { head: 'Opening' }, { head: 'Area', unit: 'in² as found', figure: true }, { head: 'Share', unit: '%', figure: true }], rows: [
     ...shown.map(l => [l.step ?? '–', sentence(`${codeWords(l.kind)}${l.count > 1 ? ` (${l.count})` : ''}, ${l.where}`).slice(0, -1), figureAt(`airLeakage.leaks.${l.id}.leakageAreaIn2`, figure(l.leakageAreaIn2, 1)), figureAt(`airLeakage.leaks.${l.id}.sharePct`, figure(l.sharePct))]),
     ...(small.length > 0 ? [['', `${counted(small.length, 'small one')}, each under ${SMALL_PCT}${NB}%: ${small.map(l => codeWords(l.kind)).filter((k, i, ks) => ks.indexOf(k) === i).join(', ')}`, figure(small.reduce((sum, l) => sum + l.leakageAreaIn2, 0), 1), figure(small.reduce((sum, l) => sum + l.sharePct, 0))]] : []),

@@ -5,7 +5,7 @@ import { counted, depth, figure, phaseWords, rowR } from '../../terminal/words.t
 import { workStrip, type WorkPart } from '../drawings/work.ts'
 import { html, type Html, type Part } from '../html.ts'
 import type { House } from '../page.ts'
-import { coverAt, coverLine, figureAt, tableOf } from '../parts.ts'
+import { coverAt, coverLine, figureAt, tableOf, wide } from '../parts.ts'
 import { sentence } from '../say.ts'
 
 /** What a phase is for, in one sentence. */
@@ -32,7 +32,7 @@ export function whySealing({ estimate: e }: House): Html | false {
   return html`<section class="keep"><h2>Why sealing comes first</h2>
 <p>Insulation slows heat. It does not stop air. Where a ceiling is open, warm air from the rooms goes up through the fill and takes heat and moisture with it, whatever lies on top.</p>
 <p>Once the fill lies there, nobody can reach the openings without digging it out again. So they are closed first, and seen by somebody, and then covered.${more && ` That is why sealing takes more of the work here than blowing does, though the fill is what you will see.`}</p>
-${more && html`<figure>${workStrip(shares)}<figcaption class="small">The work of this house by its phases: the longer, the more hours.</figcaption></figure>`}</section>
+${more && html`${wide(workStrip(shares), 'The work of this house by its phases: the longer, the more hours.')}`}</section>
 `
 }
 
