@@ -20,7 +20,7 @@ import { ESTIMATE_FORMAT, type EstimateOut } from './output.ts'
 import { areaOut, carried, ductOut, eavesOut, OFFICE, sealingOut, stoppedOut, titled } from './parts.ts'
 import { partPrices } from './part-prices.ts'
 import { plan, priced, productOf, type Plan } from './plan.ts'
-import { driveMissing, soldAlone } from './price.ts'
+import { driveMissing, incentivesOver, soldAlone } from './price.ts'
 import { yearlySavings, type Savings } from './savings.ts'
 import type { Standing } from './standing.ts'
 import { readingsOf } from './tests.ts'
@@ -61,7 +61,7 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
   const uas = areas.flatMap(({ out }, i) => { const { uBefore, uAfter, netAreaFt2 } = out as unknown as Record<string, Quantity | undefined>; return uBefore && uAfter && netAreaFt2 ? [{ id: taken.areas[i]!.id, areaFt2: netAreaFt2 as Quantity<'ft2'>, uBefore: uBefore as Quantity<'U'>, uAfter: uAfter as Quantity<'U'> }] : [] })
   const totalCents = (prices as { totalCents?: Quantity<'cents'> }).totalCents
   const year: Savings = (verdict === 'stop' ? undefined : guarded('/energy', refused, () => yearlySavings(data, { taken, steps, uas, ...(air.naturalCut ? { naturalCut: air.naturalCut } : {}), ...(totalCents ? { totalCents, prices: partPrices(steps, materials, totalCents, books) } : { prices: {} }) }, books))) ?? {}
-  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...refused, ...air.findings ?? [], ...coldNotes(taken, zone?.zone, books), ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...orderNotes(materials), ...driveMissing(data, books), ...(taken.findings.some(f => f.severity === 'error') ? [] : outOfBand({ areaFt2: blownFt2(taken, stands), price: prices, byPhase, ...beside(steps, materials, books) }))]
+  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...refused, ...air.findings ?? [], ...coldNotes(taken, zone?.zone, books), ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...orderNotes(materials), ...driveMissing(data, books), ...incentivesOver(data, totalCents), ...(taken.findings.some(f => f.severity === 'error') ? [] : outOfBand({ areaFt2: blownFt2(taken, stands), price: prices, byPhase, ...beside(steps, materials, books) }))]
   const out: Estimate['out'] = {
     format: ESTIMATE_FORMAT,
     job: { id: data.job.id, title: data.job.title, status: data.job.status, surveyedOn: data.job.surveyedOn, ...(data.job.customer === undefined ? {} : { customer: data.job.customer }) },

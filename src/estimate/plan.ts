@@ -93,7 +93,7 @@ export function pricedWork({ verdict, site, steps, disposal, wholeDays }: Billed
   const materials: readonly MaterialLine[] = bill(steps, productOf(books))
   const fee = books.company.visitFeeCents
   if (verdict === 'stop') return { materials, prices: { otherCents: fee, directCents: fee } }
-  return { materials, prices: price(materials, steps, { ...disposal, ...visitLines(site, steps, wholeDays, books) }, books) }
+  return { materials, prices: price(materials, steps, { ...disposal, ...visitLines(site, steps, wholeDays, books) }, site, books) }
 }
 
 /** What a plan costs. */

@@ -60,7 +60,19 @@ export function soldAlone(tasks: readonly Task[], productOf: (item: string) => P
   return sum({ saleCents, toTheDollar: work(roundingAdded, { priceCents: saleCents, stepCents: exactly(100, 'cents', 'a dollar') }) })
 }
 
-export function price(materials: readonly MaterialLine[], steps: readonly BilledStep[], otherLines: Readonly<Record<string, Cents>>, books: Books) {
+/** What may be granted to the owner, by the file. */
+const incentivesOf = ({ choices }: Pick<JobFile, 'choices'>): Cents => {
+  const all = choices?.incentives ?? []
+  return all.length === 0 ? none('no incentive in the file') : sum(Object.fromEntries(all.map((i, n) => [`incentive${n + 1}`, given(cents(i.amount), 'cents', `/choices/incentives/${n}/amount`)])))
+}
+
+/** An incentive pays back a price; it is no income. */
+export const incentivesOver = (site: Pick<JobFile, 'choices'>, totalCents: Cents | undefined): Finding[] => {
+  const all = incentivesOf(site).value
+  return totalCents === undefined || all <= totalCents.value ? [] : [{ code: 'incentives-over-price', severity: 'error', path: '/choices/incentives', says: `incentives of ${all / 100} on a price of ${totalCents.value / 100}`, why: 'more than the price can’t be given back', mend: 'correct the amounts' }]
+}
+
+export function price(materials: readonly MaterialLine[], steps: readonly BilledStep[], otherLines: Readonly<Record<string, Cents>>, site: Pick<JobFile, 'choices'>, books: Books) {
   const { company } = books
   const { saleCents, ...lines } = built(materials, steps, otherLines, books), { costCents } = lines
   const minimumAddedCents = steps.length === 0 ? none('no work, no least charge') : work(floorAdded, { priceCents: saleCents, minimumCents: company.minimumCents })
@@ -69,7 +81,7 @@ export function price(materials: readonly MaterialLine[], steps: readonly Billed
   const offeredCents = sum({ saleCents, minimumAddedCents, roundingCents })
   const customerTaxCents = company.salesTax === 'customer-taxed' ? work(pctOf, { cents: offeredCents, pct: company.salesTaxPct }) : none(company.salesTax === 'exempt' ? 'exempt from sales tax' : 'sales tax is paid by the contractor')
   const totalCents = sum({ saleCents, minimumAddedCents, roundingCents, customerTaxCents })
-  const incentivesCents = none('no incentive in the file')
+  const incentivesCents = incentivesOf(site)
   return {
     ...lines,
     marginPct: offeredCents.value > 0 ? work(marginOf, { priceCents: offeredCents, costCents }) : exactly(0, 'pct', 'no price'), markupPct: costCents.value > 0 ? work(markupOf, { priceCents: offeredCents, costCents }) : exactly(0, 'pct', 'no cost'),

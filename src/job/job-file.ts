@@ -96,6 +96,11 @@ export const jobSchema = f.fields({
   choices: f.optional(f.fields({
     fill: f.optional(f.byName(f.id('a blown product of the price book'), 'blown product for each area', )),
     marginPct: f.optional(f.number('pct', { min: 0, max: 90 }, 'gross margin of this job')),
+    incentives: f.optional(f.list(f.fields({
+      from: f.text('who may grant it', { examples: ['the electric utility'] }),
+      amount: f.number('USD', { above: 0, max: 100000 }, 'dollars', { examples: [400] }),
+      condition: f.text('on what it depends', { examples: ['if the blower door falls by a tenth and the form is in by June 30'] }),
+    }, 'one incentive'), 'rebates and the like that may be granted: shown below the total, never in it', { max: 20 })),
     permitFee: f.optional(f.number('USD', { min: 0, max: 100000 }, 'permit for this job, in place of the company’s', { examples: [85] })),
   }, 'what was chosen for this job')),
   books: f.optional(f.fields({

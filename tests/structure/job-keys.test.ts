@@ -24,7 +24,7 @@ const ENDINGS: readonly (readonly [RegExp, string])[] = [[/Ft2$/, 'ft2'], [/Ft3$
 const PLAIN: Readonly<Record<string, string>> = {
   count: 'a number of things', bays: 'a number of things', ventedBays: 'a number of things', goodBaffles: 'a number of things', bedrooms: 'a number of things', stories: 'a number of things, halves too',
   joints: 'a number of things', elbows: 'a number of things', takeoffs: 'a number of things', boots: 'a number of things', disconnected: 'a number of things', openSolidBays: 'a number of things', openBays: 'a number of things', strapsMissing: 'a number of things', coAlarmsMissing: 'a number of things', cfm: 'its own unit, as the trade says it', cfm50: 'cfm at 50 Pa, as the trade says it', cfm25Total: 'cfm at 25 Pa', cfm25Outside: 'cfm at 25 Pa',
-  yearBuilt: 'a calendar year', roofPitch: 'rise in 12, as roofers say it', permitFee: 'dollars, as every price that people write', price: 'dollars, as every price that people write', basePrice: 'dollars, as every price that people write', yearlyBill: 'dollars, as every price that people write',
+  yearBuilt: 'a calendar year', roofPitch: 'rise in 12, as roofers say it', amount: 'dollars, as every price that people write', permitFee: 'dollars, as every price that people write', price: 'dollars, as every price that people write', basePrice: 'dollars, as every price that people write', yearlyBill: 'dollars, as every price that people write',
   efficiency: 'a share, as its label says it', seer: 'as its label says it', hdd65: 'degree days, base 65 °F', cdd65: 'degree days, base 65 °F', wsf: 'a factor, as the standard names it', exteriorShare: 'a share', infiltrationZone: 'a zone of a map',
 }
 /** Numbers by their look, names by their meaning. */

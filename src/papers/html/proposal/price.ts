@@ -1,5 +1,6 @@
 // The price, what it covers and leaves out, what has to happen first, and the steps up. Prices alone: never cost, wage, margin or markup.
 import type { OptionOut } from '../../../estimate/options-output.ts'
+import { cents } from '../../../units/money.ts'
 import { phases } from '../../../scope/kind.ts'
 import { counted, figure, NB, phaseWords, usd, workedR } from '../../terminal/words.ts'
 import { range } from '../drawings/range.ts'
@@ -17,7 +18,7 @@ const dollars = (cents: number): string => (cents % CENTS === 0 ? figure(cents /
 const HOLDS = 'The price holds only if '
 const NOT_IN = 'Not in this price: '
 
-export function price({ estimate: e }: House): Html {
+export function price({ estimate: e, job }: House): Html {
   const p = e.price, total = p.totalCents
   if (total === undefined) return html``
   const conditions = p.excludes.filter(x => x.startsWith(HOLDS)), not = p.excludes.filter(x => x.startsWith(NOT_IN)), open = p.excludes.filter(x => !conditions.includes(x) && !not.includes(x))
@@ -43,7 +44,9 @@ ${open.length > 0 && html`<h3>Taken as it looks today</h3>
 `)}</ul>`}
 <p>${p.validDays !== undefined && html`This price holds ${figureAt('price.validDays', counted(p.validDays, 'day'))} from the day it is signed for us below. `}${(p.depositCents ?? 0) > 0 ? html`Deposit: $${figureAt('price.depositCents', dollars(p.depositCents!))}, credited to the total; the rest is due when the work is done and you have the papers.` : 'No deposit is asked; the price is due when the work is done and you have the papers.'}</p>
 ${(p.incentivesCents ?? 0) > 0
-    ? html`<p>Incentives of $${figureAt('price.incentivesCents', dollars(p.incentivesCents!))} have been applied for or named; if they are granted, $${figureAt('price.netCents', dollars(p.netCents!))} is left for you. They are not ours to promise: the price stands without them.</p>`
+    ? html`<h3>Incentives, if they are granted</h3>
+${tableOf({ tight: true, columns: [{ head: 'From' }, { head: 'On what it depends' }, { head: 'Amount', unit: '$', figure: true }], rows: [...(job.choices?.incentives ?? []).map(i => [i.from, sentence(i.condition), dollars(cents(i.amount))]), { is: 'total' as const, cells: ['Left for you, if all are granted', '', figureAt('price.netCents', dollars(p.netCents!))] }] })}
+<p>They are not ours to promise: the price stands without them.</p>`
     : html`<p>No utility or tax incentive is counted in this price. If one is granted to you, it is yours.</p>`}`
 }
 
