@@ -52,6 +52,7 @@ export const companySchema = f.fields({
   visitFee: f.optional(usd('charged for the visit to a house that may not start')),
   dumpFeePerTon: f.optional(usd('dump fee')),
   dumpFeeMinimum: f.optional(usd('least dump fee')),
+  orderPrices: f.optional(f.yesNo('purchase prices stand on the supplier order', { default: 'no' })),
   lightTreatment: f.optional(f.word(['box', 'swap', 'surface'] as const, 'lights that are not IC or not read')),
   terms: f.optional(f.list(f.text('a sentence', { examples: ['Workmanship is warranted for one year.'] }), 'your own terms: sentences that stand on the proposal', { max: 50 })),
   subcontract: f.optional(f.list(f.fields({ work: f.id('work'), price: usd('price of one') }, 'a subcontractor’s price'), 'prices of other trades')),

@@ -34,7 +34,7 @@ const csv = async (files: Record<string, string>, line = 'a.job.yaml'): Promise<
 describe('the list', () => {
   test('names its format in its one header line, and holds every material with how many to buy', async () => {
     const [head, ...rows] = records(await csv({ 'a.job.yaml': JOB }))
-    expect(head).toEqual(['lidwork-order/1', 'item', 'name', 'buy', 'unit', 'usedFor', 'supplier', 'code', 'fromStock'])
+    expect(head).toEqual(['lidwork-order/1', 'item', 'name', 'buy', 'unit', 'usedFor', 'supplier', 'code', 'fromStock', 'alternates'])
     const { materials, tasks, job } = JSON.parse((await lidwork('estimate a.job.yaml --json', { files: { 'a.job.yaml': JOB } })).out) as EstimateOut
     expect(rows.map(r => r.slice(0, 5))).toEqual(materials.map(m => [job.id, m.item, m.name, String(m.buy), m.buyUnit]))
     const bags = rows.find(r => r[1] === 'demo-loose-cellulose')!

@@ -1,6 +1,7 @@
 // The papers of a house, in the order people meet them. A paper is a file here and a line in this list.
 import { deferral } from './deferral.ts'
 import { proposal } from './proposal.ts'
+import { supplierOrder } from './supplier-order.ts'
 import { workOrder } from './work-order.ts'
 import type { House } from './page.ts'
 
@@ -20,4 +21,4 @@ export interface Paper {
   files(house: House): readonly PaperFile[]
 }
 
-export const papers: readonly Paper[] = [proposal, workOrder, deferral]
+export const papers: readonly Paper[] = [proposal, workOrder, supplierOrder, deferral]
