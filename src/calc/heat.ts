@@ -104,7 +104,7 @@ export const stripU = formula({ id: 'u-strip', says: 'sum over pieces of width Ã
     const totalR = (t: number): number => x.base + Math.min(t, kept) * x.keptPerInch + Math.max(0, t - kept) * x.newPerInch
     const from = x.wallIn, to = x.wallIn + x.widthIn
     const breaks = [0, kept, x.fullIn].map(t => (t - lift) / slope).filter(run => run > from && run < to)
-    const runs = [from, ...breaks.sort((a, b) => a - b), to]
+    const runs = [from, ...breaks, to]
     let sum = 0
     for (let i = 1; i < runs.length; i++) {
       const a = runs[i - 1]!, b = runs[i]!

@@ -53,9 +53,12 @@ export class OutOfRange extends RangeError {
 
 const inRange = (x: number, min: number, max: number): boolean => x >= min && x <= max // false for NaN
 
+/** What a formula gives must be a figure: inputs that are good each by itself may leave nothing to divide by. */
+export const RESULT = 'what it gives'
+
 /**
  * Applies a formula: the only way to make a figure from figures.
- * @throws OutOfRange when an input is NaN or outside the formula's stated range
+ * @throws OutOfRange when an input is NaN or outside the formula's stated range, or where no figure comes out
  */
 export function work<A extends Args, U extends Unit>(by: Formula<A, U>, inputs: Inputs<A>): Quantity<U> {
   const x: Record<string, number> = {}
@@ -65,7 +68,9 @@ export function work<A extends Args, U extends Unit>(by: Formula<A, U>, inputs: 
     if (!inRange(value, min, max)) throw new OutOfRange(by.id, name, value, unit, min, max)
     x[name] = value
   }
-  return { value: by.fn(x as Numbers<A>), unit: by.gives, from: { is: 'worked', by, inputs: inputs as Record<string, Quantity> } }
+  const value = by.fn(x as Numbers<A>)
+  if (!Number.isFinite(value)) throw new OutOfRange(by.id, RESULT, value, by.gives, -Number.MAX_VALUE, Number.MAX_VALUE)
+  return { value, unit: by.gives, from: { is: 'worked', by, inputs: inputs as Record<string, Quantity> } }
 }
 
 const sum: Formula = {

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { all, create } from 'mathjs'
 
-const math = create(all, { matrix: 'Array' })
+const math = create(all!, { matrix: 'Array' })
 
 /** One line: `name = expression` keeps a figure or a function, `path: expression` is a figure that the estimate must print. */
 export interface Cell { readonly line: number; readonly path?: string; readonly text: string }

@@ -37,6 +37,7 @@ export default [
     { id: '23 ft, 3 in × nickel', inputs: { runFt: 23, bandIn: 3, thickIn: 0.077 }, expected: 0.276, tolerance: 0.0006, toleranceWhy: 'half of the last digit' },
   ]),
   ...group({ formula: 'patch-area', ...byHand, tolerance: 0.0005, toleranceWhy: 'half of the last digit' }, [
+    { id: '6 ft of a 1 in gap, lap 2 in', inputs: { runFt: 6, gapIn: 1, lapIn: 2 }, expected: 2.5, note: '72 · 5 ÷ 144 = 2.5' },
     { id: '4 ft of a 2 in gap, lap 1 in', inputs: { runFt: 4, gapIn: 2, lapIn: 1 }, expected: 1.333, note: '48 · 4 ÷ 144 = 1.333' },
   ]),
   ...group({ formula: 'round-bore', ...byHand, tolerance: 0.005, toleranceWhy: 'half of the last digit' }, [{ id: '8 in', inputs: { diameterIn: 8 }, expected: 50.27, note: '0.7854 · 64 = 50.27' }]),

@@ -118,6 +118,7 @@ export default [
     { id: '2.17', inputs: { days: 2.17 }, expected: 2.5 },
     { id: '3.02', inputs: { days: 3.02 }, expected: 3 },
     { id: '3.09', inputs: { days: 3.09 }, expected: 3.5 },
+    { id: 'a tenth of a half day to the point', inputs: { days: 1.05 }, expected: 1, ...byHand, note: '1.05 · 2 = 2.1: no more than a tenth is left, = 2 halves' },
     { id: 'an hour', inputs: { days: 0.03 }, expected: 0.5, ...byHand, note: 'a started day is at least half of one: = 0.5' },
     { id: 'nothing', inputs: { days: 0 }, expected: 0, ...byHand, note: 'no work: = 0' },
   ]),
