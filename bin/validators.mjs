@@ -79,6 +79,8 @@ export async function schemaFiles() {
 const OUTPUTS = [
   { name: 'estimate', path: 'src/estimate/output.ts', type: 'EstimateOut' },
   { name: 'options', path: 'src/estimate/options-output.ts', type: 'OptionsOut' },
+  { name: 'as-built', path: 'src/closeout/output.ts', type: 'AsBuiltOut' },
+  { name: 'learned', path: 'src/closeout/learn.ts', type: 'LearnedOut' },
 ]
 export async function outputSchemas() {
   const { createGenerator } = await import('ts-json-schema-generator')

@@ -6,6 +6,7 @@ import { addCloseout } from './closeout.ts'
 import { addCompany } from './company.ts'
 import { addEstimate } from './estimate.ts'
 import { addExplain } from './explain.ts'
+import { addLearn } from './learn.ts'
 import { addNew } from './new.ts'
 import { addOptions } from './options.ts'
 import { addPapers } from './papers.ts'
@@ -14,4 +15,4 @@ import { addReprice } from './reprice.ts'
 import { addSchema } from './schema.ts'
 import { addVerify } from './verify.ts'
 
-export const commands: readonly ((root: Command, run: Run) => void)[] = [addNew, addCheck, addEstimate, addExplain, addOptions, addPapers, addVerify, addCloseout, addReprice, addPrices, addCompany, addSchema]
+export const commands: readonly ((root: Command, run: Run) => void)[] = [addNew, addCheck, addEstimate, addExplain, addOptions, addPapers, addVerify, addCloseout, addLearn, addReprice, addPrices, addCompany, addSchema]
