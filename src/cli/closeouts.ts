@@ -1,11 +1,13 @@
 // From a close-out to what was built: its job file, by path from its own folder, and the estimate of that.
 import { posix } from 'node:path'
+import type { Shelf } from '../books/open.ts'
 import { asBuilt, type AsBuilt } from '../closeout/as-built.ts'
 import type { CloseoutFile } from '../closeout/format.ts'
 import { readCloseout } from '../closeout/read.ts'
 import type { Estimate } from '../estimate/estimate.ts'
 import type { Finding } from '../findings/finding.ts'
 import { renderFinding } from '../findings/render.ts'
+import type { Job } from '../job/job.ts'
 import type { BookFiles } from './book-files.ts'
 import { failed } from './io.ts'
 import { jobOpener, reportOf } from './jobs.ts'
@@ -13,7 +15,7 @@ import { exit, type Run } from './run.ts'
 
 export const CLOSEOUT_ENDING = '.closeout.yaml'
 
-export interface Closed { readonly file: string; readonly data: CloseoutFile; readonly estimate: Estimate; readonly built: AsBuilt; /** Its findings as text. */ readonly report: string }
+export interface Closed { readonly file: string; readonly data: CloseoutFile; readonly job: Job; readonly books: Shelf; readonly estimate: Estimate; readonly built: AsBuilt; /** Its findings as text. */ readonly report: string }
 
 /** The path of a file that another names, which goes from the other's folder. */
 export const besideFile = (path: string, file: string): string => (posix.isAbsolute(path) || /^([A-Za-z]:|\\\\)/.test(path) ? path : posix.join(file === '-' ? '.' : posix.dirname(file.replaceAll('\\', '/')), path.replaceAll('\\', '/')))
@@ -42,6 +44,6 @@ export async function closeoutOpener(run: Run, flags: BookFiles): Promise<((byte
     const job = await openJob(found.bytes, jobFile)
     if (!job.sound) { await run.say(reportOf(job)); return unsound('job-faulty', 'it can’t be estimated', `see lidwork check ${jobFile}`) }
     const built = asBuilt(read.data, read.findings, read.places, job.job, job.estimate)
-    return 'out' in built ? { file, data: read.data, estimate: job.estimate, built, report: told(built.findings) } : refuse(built.findings)
+    return 'out' in built ? { file, data: read.data, job: job.job, books: job.books, estimate: job.estimate, built, report: told(built.findings) } : refuse(built.findings)
   }
 }

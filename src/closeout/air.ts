@@ -41,7 +41,7 @@ export function airAfter(file: CloseoutFile, job: JobFile, estimate: Estimate): 
     else if (against === 'more') findings.push({ code: 'cut-more-than-expected', severity: 'note', path: '/tests/cfm50', says: `${cut} CFM50 less; ${Math.round(low!.value)} to ${Math.round(high!.value)} were expected`, why: 'more than the list was closed, or the set-ups differ', mend: 'fresh air and flames go by the reading: look at both again' })
   }
   const limit = estimate.plan.ductTarget
-  if (limit && after?.cfm25Total !== undefined && after.cfm25Total > limit.value) open.push({ code: 'ducts-leak', of: 'cfm25Total', what: `${after.cfm25Total} CFM25`, why: `${Math.round(limit.value)} are wanted at most`, mend: 'seal on, air handler outwards, and test again' })
+  if (limit && after?.cfm25Total !== undefined && after.cfm25Total > limit.value) open.push({ code: 'ducts-leak', of: 'cfm25Total', what: `the ducts, ${after.cfm25Total} CFM25`, why: `${Math.round(limit.value)} are wanted at most`, mend: 'seal on, air handler outwards, and test again' })
 
   const zone = { ...(before?.zonePa === undefined ? {} : { in: before.zonePa }), ...(after?.zonePa === undefined ? {} : { out: after.zonePa }) }
   const achIn = changes(in50), achOut = changes(out50)
@@ -55,7 +55,7 @@ export function airAfter(file: CloseoutFile, job: JobFile, estimate: Estimate): 
   // Fresh air goes by what was measured; without a test out by the tight end of what was expected.
   const again = out50 ? freshAirAgain(job, out50, after?.fanCfm, books) : undefined, was = estimate.out.ventilation as Figures | undefined
   const figures = again?.figures ?? was
-  const ventilation = figures && { ...figures, ...(was && again?.figures ? { fanCfmPredicted: was['fanCfm'] } : {}), measured: again?.figures !== undefined }
+  const ventilation = figures && { ...figures, ...(was && again?.figures ? { fanCfmPredicted: was['fanCfm'] } : {}), measured: again?.figures !== undefined, ...(file.freshAirChoice === undefined ? {} : { choice: file.freshAirChoice }) }
   if (figures && figures['fanNeeded'] === true && file.freshAirChoice === undefined) {
     open.push({ code: 'fresh-air-short', what: `${Math.ceil((figures['fanCfm'] as Quantity).value)} cfm of fresh air missing by ASHRAE ${String(figures['standard'])}`, why: again ? `the house was measured at ${out50!.value} CFM50` : 'by what the sealing was expected to bring; nobody has measured it since', mend: 'a fan that runs all the time, flames tested with it on; or the owner’s signed choice, its place written as freshAirChoice:' })
   }

@@ -23,6 +23,8 @@ export interface AreaBuiltOut {
   soldR?: number; interpolated?: boolean; promisedR?: number
   /** The highest listed row that bags, weight and depth all meet. */
   certifiedR?: number; settledDepthIn?: number
+  /** Of all fill above the ceiling plane, once the new fill has settled by its label. */
+  settledTopIn?: number
   bags?: number; bagsPlanned?: number; bagsNeeded?: number; bagsMissing?: number
   oldFillIn?: number; markersNeeded?: number; markersRead?: number
   readings?: { marker: number; topIn: number; newIn: number; shortIn?: number }[]
@@ -86,9 +88,9 @@ export interface AsBuiltOut {
   days: string[]
   installer: { company?: string; name?: string; license?: string; phone?: string; signedOn?: string }
   areas: AreaBuiltOut[]
-  mends: { id: string; where: string; why: string; on?: string; by?: string; proof?: string }[]
+  mends: { id: string; code: string; where: string; why: string; on?: string; by?: string; proof?: string }[]
   air?: AirBuiltOut
-  ventilation?: { standard: string; totalCfm: number; infiltrationCreditCfm: number; localDeficitCfm?: number; fanCfm: number; fanNeeded: boolean; fanCfmPredicted?: number; measured: boolean }
+  ventilation?: { standard: string; totalCfm: number; infiltrationCreditCfm: number; localDeficitCfm?: number; fanCfm: number; fanNeeded: boolean; fanCfmPredicted?: number; measured: boolean; /** Where the owner’s signed choice is kept. */ choice?: string }
   combustion: ApplianceBuiltOut[]
   receipt: PaperOut
   certificate: PaperOut

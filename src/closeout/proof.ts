@@ -1,7 +1,7 @@
 // Proof of the day, area by area: the highest listed row whose bags, weight and initial depth all stand. Never an interpolated R; the settled depth is the label's.
 import type { BlownProduct, ChartRow } from '../books/books.ts'
 import { mean } from '../calc/arithmetic.ts'
-import { markers } from '../calc/fill.ts'
+import { markers, topOfFill } from '../calc/fill.ts'
 import { bagsAsked, bagsByWeight, bagsCovered, bagsShort, blownWeight, filledArea, installedDensity, newFill, packedDensity } from '../calc/proof.ts'
 import type { Estimate } from '../estimate/estimate.ts'
 import type { AreaTaken } from '../estimate/takeoff.ts'
@@ -88,7 +88,7 @@ function blown(area: AreaTaken, entries: readonly Given[], estimate: Estimate, s
   return {
     ...shared, way: 'blown', proof: !shown ? 'not-shown' : met ? 'proved' : 'short', why, product: { item: product.item, name: product.name }, rows, ...(certified ? { certified } : {}), ...(bagsMissing ? { bagsMissing } : {}),
     figures: {
-      soldR: sold!.r, interpolated: sold!.interpolated, ...(promised ? { promisedR: promised.r } : {}), ...(certified ? { certifiedR: certified.r, settledDepthIn: certified.settledDepthIn } : {}),
+      soldR: sold!.r, interpolated: sold!.interpolated, ...(promised ? { promisedR: promised.r } : {}), ...(certified ? { certifiedR: certified.r, settledDepthIn: certified.settledDepthIn, settledTopIn: work(topOfFill, { keptIn: oldIn, depthIn: certified.settledDepthIn }) } : {}),
       ...(used ? { bags: used } : {}), bagsPlanned: figures['bags'], ...(goal ? { bagsNeeded: goal.bagsNeeded } : {}), ...(bagsMissing ? { bagsMissing } : {}),
       oldFillIn: oldIn, markersNeeded: asked, markersRead: tops.length, readings, ...(least ? { initialDepthIn: least, meanDepthIn: average } : {}),
       ...(used && goal ? { weightPsf: goal.weightPsf } : {}), ...(used && goal && average && average.value > 0 ? { densityPcf: work(installedDensity, { bags: used, bagLb: product.bagLb, filledFt2: filled(goalRow!), depthIn: average }) } : {}),

@@ -17,7 +17,7 @@ export interface Safety {
   readonly open: readonly DueOut[]
   readonly findings: readonly Finding[]
   readonly combustion: readonly object[]
-  readonly mends: readonly { readonly id: string; readonly where: string; readonly why: string; readonly on?: string; readonly by?: string; readonly proof?: string }[]
+  readonly mends: readonly { readonly id: string; readonly code: string; readonly where: string; readonly why: string; readonly on?: string; readonly by?: string; readonly proof?: string }[]
 }
 
 const readings = ({ of: _, ...test }: Test): object => test
@@ -70,7 +70,7 @@ export function safety(file: CloseoutFile, job: JobFile, estimate: Estimate): Sa
     const closed = (file.mends ?? []).find(m => m.gate === g.id)
     const missing = [closed?.on === undefined && 'day', closed?.by === undefined && 'name', closed?.proof === undefined && 'photo or paper'].filter(Boolean)
     if (missing.length > 0) open.push({ code: 'mend-not-proved', of: g.id, what: `${g.id}, ${g.where}`, why: `${closed ? `missing: ${missing.join(', ')}` : 'nobody says that it was closed'}: ${g.why}`, mend: `open it up and look; then write it under mends: with ${g.clearedBy}` })
-    return { id: g.id, where: g.where, why: g.why, ...(closed?.on === undefined ? {} : { on: closed.on }), ...(closed?.by === undefined ? {} : { by: closed.by }), ...(closed?.proof === undefined ? {} : { proof: closed.proof }) }
+    return { id: g.id, code: g.code, where: g.where, why: g.why, ...(closed?.on === undefined ? {} : { on: closed.on }), ...(closed?.by === undefined ? {} : { by: closed.by }), ...(closed?.proof === undefined ? {} : { proof: closed.proof }) }
   })
   return { stops, open, findings, combustion, mends }
 }
