@@ -41,7 +41,7 @@ export function differing(estimate) {
     if (!m) return undefined
     const [, whole, decimals, over, under, only, of] = m
     if (only !== undefined) return { value: Number(only) / Number(of), step: 0.25 }
-    return { value: Number(`${whole}.${decimals ?? 0}`) + (over === undefined ? 0 : Number(over) / Number(under)), step: over === undefined ? 10 ** -(decimals?.length ?? 0) : 0.25 }
+    return { decimals: decimals !== undefined, value: Number(`${whole}.${decimals ?? 0}`) + (over === undefined ? 0 : Number(over) / Number(under)), step: over === undefined ? 10 ** -(decimals?.length ?? 0) : 0.25 }
   }
   const marked = document.querySelectorAll('[data-figure]')
   if (marked.length === 0) out.push('no figure is marked')
@@ -49,8 +49,8 @@ export function differing(estimate) {
     const path = e.getAttribute('data-figure'), value = at(path), shown = read(e.textContent ?? '')
     if (typeof value !== 'number' || shown === undefined) { out.push(`${path}: ${String(value)} shown as ${e.textContent}`); continue }
     const real = /Cents(Low|Expected|High)?$/.test(path) ? value / 100 : /Share$/.test(path) ? value * 100 : value
-    // Depths go up to the next quarter inch; all else is rounded.
-    const same = /In$/.test(path) ? Math.abs(shown.value - Math.ceil(real * 4 - 1e-6) / 4) < 1e-6 : Math.abs(shown.value - real) <= shown.step / 2 + 1e-6 || Number(real.toPrecision(2)) === shown.value
+    // Depths go up to the next quarter inch, where they are not written with decimals; all else is rounded.
+    const same = /In$/.test(path) && !shown.decimals ? Math.abs(shown.value - Math.ceil(real * 4 - 1e-6) / 4) < 1e-6 : Math.abs(shown.value - real) <= shown.step / 2 + 1e-6 || Number(real.toPrecision(2)) === shown.value
     if (!same) out.push(`${path}: ${real} shown as ${e.textContent}`)
   }
   return out

@@ -36,10 +36,10 @@ export function addLearn(root: Command, run: Run): void {
         by.set(id, input.file)
         lessons.push(lesson(closed.data, closed.estimate))
       })
-      const out = learned(lessons, [...by.keys()], least)
+      const told = [...by.keys()].filter(id => lessons.some(l => l.observed.some(o => o.job === id))), out = learned(lessons, told, least)
       if (json) { const { rounded } = await import('../../estimate/to-json.ts'); await run.print(`${JSON.stringify(rounded(out), undefined, 2)}\n`) }
       else await run.print((await import('../../papers/closeout/learned.ts')).learnedFragment(out))
       const proposed = out.rates.filter(r => r.proposed).length
-      await run.say(`${by.size} ${by.size === 1 ? 'job' : 'jobs'}: ${proposed} of ${out.rates.length} rates stand on ${least} or more${out.leftOut.length > 0 ? `; ${out.leftOut.length} hours not counted` : ''}\n`)
+      await run.say(`${told.length} ${told.length === 1 ? 'job' : 'jobs'}${by.size > told.length ? ` of ${by.size}` : ''}: ${proposed} of ${out.rates.length} rates stand on ${least} or more${out.leftOut.length > 0 ? `; ${out.leftOut.length} hours not counted` : ''}\n`)
     })
 }
