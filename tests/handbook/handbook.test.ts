@@ -106,7 +106,7 @@ describe('a formula refuses what is outside its range, and takes what is in it',
         throw new Error(`${id} takes ${name} = ${x}, and its range is ${min} to ${max}`)
       }
       for (const outside of [NaN, Infinity, -Infinity, min - near(min), max + near(max), min - 1, max * 2 + 1]) refuses(outside)
-      fc.assert(fc.property(fc.oneof(fc.double({ max: min, maxExcluded: true, noNaN: true }), fc.double({ min: max, minExcluded: true, noNaN: true })), refuses), { numRuns: 20, seed: 17 })
+      fc.assert(fc.property(fc.oneof(fc.double({ max: min, maxExcluded: true, noNaN: true }), fc.double({ min: max, minExcluded: true, noNaN: true })).filter(x => x < min || x > max), refuses), { numRuns: 20, seed: 17 })
     }
   })
   /** Two inputs that leave nothing together: each is good by itself. Who keeps them apart. */
