@@ -6,6 +6,7 @@ import { counted, depth, figure, NB, phaseWords, plainFigure, stepRanges, unitWo
 import { onSightTable, proofList, testSheets } from './crew/checks.ts'
 import { fillSheets, machineCard } from './crew/fill.ts'
 import { STYLE } from './crew/style.ts'
+import { opensWith } from './gate-words.ts'
 import { html, type Html, type Part } from './html.ts'
 import type { Paper } from './index.ts'
 import { page, type House } from './page.ts'
@@ -75,7 +76,7 @@ ${groups.map(g => [g.phase === firstBelow && coverLine(html`<div class="signatur
 function gateText(g: GateOut, { estimate: { tasks, stopped } }: House) {
   const here = phases.filter(p => g.stops.phases.includes(p) && [...tasks, ...stopped].some(t => t.phase === p)), step = tasks.find(t => t.id === g.clearedByTask)?.step
   const shuts = `${phases.every(p => g.stops.phases.includes(p)) ? 'all work' : listed(here.map(p => phaseWords[p]))}, ${g.stops.places.length > 0 ? `in ${listed(g.stops.places)}` : 'in the whole attic'}`
-  return { state: g.state, word: `${sentence(codeWords(g.code)).slice(0, -1)}: ${g.where}`, says: html`<p>${g.state !== 'note' && html`<b>Shut: ${shuts}.</b> `}${sentence(g.why)} ${g.clearedBy !== '' && `Opens with: ${sentence(g.clearedBy)}`}${step !== undefined && ` Step ${step}.`}</p>` }
+  return { state: g.state, word: `${sentence(codeWords(g.code)).slice(0, -1)}: ${g.where}`, says: html`<p>${g.state !== 'note' && html`<b>Shut: ${shuts}.</b> `}${sentence(g.why)} ${g.clearedBy !== '' && `Opens with: ${sentence(opensWith(g))}`}${step !== undefined && ` Step ${step}.`}</p>` }
 }
 
 function shutGates({ shut, seen }: WorkOrder, house: House): Html {

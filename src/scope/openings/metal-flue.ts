@@ -35,7 +35,7 @@ export const metalFlue = opening({
   },
   takeoff({ item, at, id, q }, books, { area }) {
     if (item.type === 'single-wall' || item.type === 'transite') return leftOpen({ ...NOT_OURS[item.type], path: `${at}/type` }, item, 'The vent', 'left open: not the crew’s to close')
-    if (item.type === 'factory-chimney' && item.model === undefined) return leftOpen({ code: 'chimney-model-unknown', state: 'stop', path: `${at}/type`, why: 'only its maker’s firestop and shield may touch a factory chimney, and nobody knows its model', clearedBy: 'maker and model from the label or a chimney professional, written as `model:`' },
+    if (item.type === 'factory-chimney' && item.model === undefined) return leftOpen({ code: 'chimney-model-unknown', state: 'stop', path: `${at}/type`, why: 'only its maker’s firestop and shield may touch a factory chimney, and nobody knows its model', clearedBy: 'maker and model from the label or a chimney firm, written as `model:`' },
       item, 'The chimney', 'left open until its model is known')
 
     const diameterIn = q('diameterIn'), lengthIn = part(at, 'framedIn', item.framedIn, 0), widthIn = part(at, 'framedIn', item.framedIn, 1)
