@@ -1,11 +1,11 @@
 // Whole estimates rebuilt in a general-purpose formula engine, from the survey and published figures: every figure must come out the same.
 import { readFileSync } from 'node:fs'
-import { beforeAll, describe, expect, test } from 'vitest'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import type { EstimateOut } from '../../src/estimate/output.ts'
 import { lidwork } from '../cli/test-io.ts'
 import { cellsOf, stepOf, workedOut, type Worked } from './sheet.ts'
 
-const HOUSES = ['quince-lane-14', 'juniper-run-27'] as const
+const HOUSES = ['quince-lane-14', 'juniper-run-27', 'laurel-fork-7'] as const
 
 /** Figures that repeat others beside them, or stand in the file or the price book as they are. */
 const COPIED = new Set(['step', 'line', 'unitPriceCents', 'wastePct', 'pack', 'packs', 'distanceIn', 'atMost', 'from', 'to', 'wholeBags', 'bagFloorFt2', 'baffleIn', 'damTopIn', 'validDays'])
@@ -30,6 +30,9 @@ function figures(value: unknown, path: string, out: Map<string, number>): void {
   }
 }
 
+const compared: string[] = []
+afterAll(() => { console.log(compared.join('\n')) })
+
 describe.each(HOUSES)('%s', house => {
   const printed = new Map<string, number>()
   let sheet: Worked[] = []
@@ -37,6 +40,7 @@ describe.each(HOUSES)('%s', house => {
     const file = `${house}.job.yaml`, ran = await lidwork(`estimate ${file} --json`, { files: { [file]: readFileSync(new URL(`../../examples/${file}`, import.meta.url), 'utf8') } })
     figures(JSON.parse(ran.out) as EstimateOut, '', printed)
     sheet = workedOut(house)
+    compared.push(`${house}: ${sheet.length} figures rebuilt in the formula engine and compared`)
   })
   test('every cell is a figure of the estimate, to the digits it is printed in', () => {
     const off = sheet.filter(c => {
