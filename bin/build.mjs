@@ -80,7 +80,7 @@ const parserLater = {
     build.onLoad({ filter: /.*/, namespace: 'later' }, () => ({
       resolveDir: root, contents: `const all = () => require('yaml')
         ${['isAlias', 'isMap', 'isScalar', 'isSeq', 'parseDocument'].map(name => `export const ${name} = (...args) => all().${name}(...args)`).join('\n')}
-        export function LineCounter() { return new (all().LineCounter)() }`,
+        ${['LineCounter', 'Lexer'].map(name => `export function ${name}() { return new (all().${name})() }`).join('\n')}`,
     }))
   },
 }

@@ -14,6 +14,8 @@ export interface Fault { readonly instancePath: string; readonly keyword: string
 export interface Typed { readonly data: unknown; readonly places: SourcePlaces; readonly bare: ReadonlyMap<string, string | undefined> }
 
 const MOST_SHOWN = 40
+/** A floor as an example. */
+const PAIR = '[48, 28]'
 const MOST_WORDS = 12
 
 const a = (word: string): string => `${/^[aeiou]/i.test(word) ? 'an' : 'a'} ${word}`
@@ -208,9 +210,12 @@ class Messages {
     const says = path === '' ? shown : index ? `in ${key}: ${shown}` : `${key}: ${shown}`
     const say = (code: string, why: string, mend: string, as = says): Finding => this.finding(code, path, as, why, mend)
     if (value === null || value === '') return this.empty(path, node, key, index, required, raw)
-    if (node['x-unit'] !== undefined) return this.number(node, value, key, say)
+    if (node['x-unit'] !== undefined) {
+      const { node: holder, value: list } = this.at(path.slice(0, path.lastIndexOf('/')))
+      return index && this.asParts(holder, list) ? undefined : this.number(node, value, key, say) // told of the list as a whole
+    }
     if (node.type === 'array') {
-      if (Array.isArray(value)) return this.listLength(node, value, key, say)
+      if (Array.isArray(value)) return this.listLength(node, value, key, index, say)
       return this.notAList(path, node, value, key, say)
     }
     if (node.type === 'object') return this.notAMapping(path, node, value, key, index, say)
@@ -276,11 +281,18 @@ class Messages {
     return say('text-not-plain', `it stands for ${without(node.description)}`, `write for example ${this.example(node) ?? ''}`)
   }
 
-  private listLength(node: Node, value: readonly unknown[], key: string, say: (code: string, why: string, mend: string, as?: string) => Finding): Finding {
+  private listLength(node: Node, value: readonly unknown[], key: string, index: boolean, say: (code: string, why: string, mend: string, as?: string) => Finding): Finding {
     const least = node.minItems ?? 0, most = node.maxItems ?? Infinity
     const few = value.length < least
+    const parts = this.asParts(node, value)
+    if (parts) return say('not-a-list', `one text where ${least} numbers belong: ${without(node.description)}`, `write [${parts.join(', ')}]`)
     const needed = least === most ? `${least} belong here: ${without(node.description)}` : few ? `at least ${least} belongs here: ${without(node.description)}` : `at most ${most} fit here`
-    return say(few ? 'list-too-short' : 'list-too-long', needed, this.example(node) !== undefined ? `write for example ${key}: ${this.example(node)}` : few ? this.lineToAdd(key, node) : 'look whether the entries belong elsewhere')
+    return say(few ? 'list-too-short' : 'list-too-long', needed, this.example(node) !== undefined ? `write for example ${key}: ${this.example(node)}` : few ? index && node.items?.['x-unit'] !== undefined ? `write for example ${PAIR}` : this.lineToAdd(key, node) : 'look whether the entries belong elsewhere')
+  }
+
+  /** `[22 x 30]` where two numbers belong. */
+  private asParts(node: Node | undefined, value: unknown): readonly string[] | undefined {
+    return Array.isArray(value) && value.length === 1 && typeof value[0] === 'string' && node?.type === 'array' && value.length < (node.minItems ?? 0) ? numbersIn(node, value[0]) : undefined
   }
 
   private notAList(path: string, node: Node, value: unknown, key: string, say: (code: string, why: string, mend: string, as?: string) => Finding): Finding | undefined {
@@ -290,15 +302,18 @@ class Messages {
     if (Array.isArray(parent.value) && parent.value.every(v => typeof v === 'number' || typeof v === 'string')) {
       if (!path.endsWith('/0')) return undefined
       const raw = short(this.typed.places.raw(up) ?? '')
+      const pairs = parent.value.map(v => numbersIn(node, v))
+      if (pairs.every(p => p !== undefined)) return this.finding('not-a-list', up, `${key}: ${raw}`, `a list of lists belongs here: ${without(parent.node?.description)}`, `write ${key}: [${pairs.map(p => `[${p.join(', ')}]`).join(', ')}]`)
       return this.finding('not-a-list', up, `${key}: ${raw}`, `a list of lists belongs here: ${without(parent.node?.description)}`, `write ${key}: [${raw}]`)
     }
     const none = typeof value === 'string' && /^(none|no|nothing|n\/a|0|-)$/i.test(value)
     if (none && !node.minItems) return say('not-a-list', 'a list belongs here; an empty one says none', `write ${key}: []`)
     if (isRecord(value)) return say('not-a-list', `keys with values where a list belongs: ${without(node.description)}`, 'begin each entry with a dash and a space')
     const text = typeof value === 'number' ? this.typed.places.raw(path) ?? String(value) : value
-    const parts = typeof text === 'string' ? text.split(/\s*(?:,|\bx\b|(?<=\d)x(?=\d)|\bby\b|\u00d7)\s*/i) : [String(text)]
-    const fits = parts.every(p => asNumberText(p, node.items?.['x-reads']) !== undefined)
-    const entries = node.items?.['x-unit'] !== undefined ? fits && (node.minItems ?? 1) <= parts.length && parts.length <= (node.maxItems ?? Infinity) : node.items?.enum !== undefined || node.items?.['x-reads'] === 'id'
+    const parts = partsOf(text)
+    const pair = node.items?.items ? numbersIn(node.items, text) : undefined
+    if (pair) return say('not-a-list', `a list of lists belongs here: ${without(node.description)}`, `write ${key}: [[${pair.join(', ')}]]`)
+    const entries = node.items?.['x-unit'] !== undefined ? numbersIn(node, text) !== undefined : node.items?.enum !== undefined || node.items?.['x-reads'] === 'id'
     return say('not-a-list', `one ${typeof value === 'number' ? 'number' : 'text'} where a list belongs: ${without(node.description)}`,
       entries ? `write ${key}: [${parts.map(short).join(', ')}]` : this.example(node) !== undefined ? `write for example ${key}: ${this.example(node)}` : `write ${key}: [] or begin each entry with a dash and a space`)
   }
@@ -310,7 +325,8 @@ class Messages {
     const keys = node.required ?? Object.keys(node.properties ?? {})
     if (node.additionalProperties) return say('not-a-mapping', `it stands for ${without(node.description)}, by name`, `write for example ${key}: {main: ${short(String(value))}}`)
     const what = Array.isArray(value) ? 'a list' : `one ${typeof value === 'number' ? 'number' : 'text'}`
-    return say('not-a-mapping', `${what} where the keys ${listed(keys, 'and')} belong`, index ? `write - {${keys.map(k => `${k}: ...`).join(', ')}}` : `write ${key}: {${keys.map(k => `${k}: ...`).join(', ')}}`)
+    const filled = keys.map(k => `${k}: ${own(node.properties, k)?.enum?.includes(String(value)) ? String(value) : '...'}`).join(', ')
+    return say('not-a-mapping', `${what} where the keys ${listed(keys, 'and')} belong`, index ? `write - {${filled}}` : `write ${key}: {${filled}}`)
   }
 
   // ---- Examples
@@ -328,11 +344,21 @@ class Messages {
     if (node.enum && node.enum.length <= MOST_WORDS) return `write ${key}: ${listed(node.enum)}`
     if (node.type === 'array' && !node.minItems) return `write ${key}: [] or list them`
     if (example !== undefined) return `write for example ${key}: ${node['x-reads'] === 'zip' ? `"${example}"` : example}`
-    if (node.type === 'array') return node.items?.['x-unit'] ? `write for example ${key}: [${Array.from({ length: Math.max(1, node.minItems ?? 1) }, (_, i) => 3 + i).join(', ')}]` : node.items?.items ? `write for example ${key}: [[48, 28]]` : `write ${key}: and under it each entry, begun with a dash and a space`
+    if (node.type === 'array') return node.items?.['x-unit'] ? `write for example ${key}: [${Array.from({ length: Math.max(1, node.minItems ?? 1) }, (_, i) => 3 + i).join(', ')}]` : node.items?.items ? `write for example ${key}: [${PAIR}]` : `write ${key}: and under it each entry, begun with a dash and a space`
     if (node.type === 'object') return `write ${key}: {${(node.required ?? Object.keys(node.properties ?? {}).slice(0, 1)).map(k => `${k}: ...`).join(', ')}}`
     if (node['x-unit'] !== undefined) return `write ${key}: and a number in ${unitWords(node['x-unit'])}`
     return `write ${key}: and ${without(node.description) || 'the words'}`
   }
+}
+
+/** What stands between commas, an x or by: 22 x 30. */
+const partsOf = (text: unknown): readonly string[] => (typeof text === 'string' ? text.trim().split(/\s*(?:,|\bx\b|(?<=[\d'"\u2019\u201d\u2032\u2033])x(?=\d)|\bby\b|\u00d7)\s*/i) : [String(text)])
+
+/** The numbers in one text, as many as the list takes; undefined where they are others. */
+function numbersIn(list: Node, text: unknown): readonly string[] | undefined {
+  const parts = partsOf(text)
+  const fits = parts.every(p => asNumberText(p, list.items?.['x-reads']) !== undefined) && (list.minItems ?? 1) <= parts.length && parts.length <= (list.maxItems ?? Infinity)
+  return fits ? parts : undefined
 }
 
 const MONTHS = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec']

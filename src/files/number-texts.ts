@@ -9,7 +9,7 @@ const WORDS: Readonly<Record<string, string>> = { in: 'inches', ft: 'feet', ft2:
 /** A unit as people say it; a plain count has none. */
 export const unitWords = (unit: string): string => WORDS[unit] ?? unit
 
-const UNIT_SHORT: Readonly<Record<string, string>> = { each: '', year: '', stories: '', 'rise in 12': ' in 12', pct: ' percent', USD: ' dollars' }
+const UNIT_SHORT: Readonly<Record<string, string>> = { each: '', year: '', fraction: '', stories: '', 'rise in 12': ' in 12', pct: ' percent', USD: ' dollars' }
 const behind = (unit: string): string => UNIT_SHORT[unit] ?? ` ${unit}`
 
 /** The number of a text, by one of the grammars. */
@@ -24,7 +24,14 @@ export function ranged(value: number, node: Node, key: string): Why {
   if (value <= max && (above === undefined ? value >= min : value > min)) return { code: 'number-not-whole', why: 'a whole number belongs here', mend: `write ${Math.floor(value)} or ${Math.ceil(value)}` }
   const inches = node['x-reads'] === 'feet' && value > max && value / IN <= max ? `; if these are inches, write ${feetAndInches(value)}` : ''
   const length = unit === 'in' || unit === 'ft' ? `; the key is in ${unitWords(unit)}` : ''
-  return { code: 'number-out-of-range', why: `it stands for ${what}, ${range}`, mend: `write a number in that range${inches || length}` }
+  const part = value > max ? share(value, node) : undefined
+  return { code: 'number-out-of-range', why: `it stands for ${what}, ${range}`, mend: part === undefined ? `write a number in that range${inches || length}` : `if it is percent, write ${part}` }
+}
+
+/** A percentage as the share that its key holds: 80 is 0.8; undefined where the key holds none. */
+function share(pct: number, node: Node): number | undefined {
+  const part = Number((pct / 100).toPrecision(12)), { minimum = 0, maximum = Infinity } = node
+  return node['x-unit'] === 'fraction' && part >= minimum && part <= maximum ? part : undefined
 }
 
 /** Inches as a foot key takes them: 126 is 10'6. */
@@ -64,6 +71,8 @@ export function notANumber(text: string, node: Node, key: string, example: strin
     if (length === unit && reads(figure) !== undefined) return { code: 'number-with-unit', why: known, mend: `write ${mark}${figure}` }
     if (inches !== undefined) return { code: 'number-with-unit', why: `the key is in ${unitWords(unit)}`, mend: `write ${mark}${inKey(inches)}` }
   }
+  const part = /^(?:%|percent|pct)$/i.test(word) ? share(Number(figure), node) : undefined
+  if (part !== undefined) return { code: 'number-with-unit', why: 'the key is a share, 1 for all of it', mend: `write ${mark}${part}` }
   if (word !== '' && (length || OTHERS.test(word)) && reads(figure) !== undefined) return { code: 'number-with-unit', why: known, mend: `write ${mark}${figure}` }
   const worded = /^(\d+)\s*(?:feet|foot|ft)\.?,?\s*(?:and\s*)?(\d+(?:\s+\d+\/\d+)?)\s*(?:inches|inch|ins?)\.?$/i.exec(trimmed)
   if (worded && (unit === 'in' || unit === 'ft')) {
@@ -71,14 +80,20 @@ export function notANumber(text: string, node: Node, key: string, example: strin
     return { code: 'number-with-unit', why: unit === 'ft' ? 'feet and inches are typed as the tape reads' : `the key is in ${unitWords(unit)}`, mend: `write ${inKey(inches)}` }
   }
 
+  const over = unit === 'ft' || unit === 'in' ? /^~?\s*(\d+)\s*['\u2019\u2032]\s*(\d+)((?:\s+|-)\d+\/\d+)?\s*(?:"|''|\u201d|\u2033)?$/.exec(trimmed) : null
+  if (over && Number(over[2]) >= IN) {
+    const inches = Number(over[1]) * IN + (reads(`${over[2]!}${over[3] ?? ''}`, 'inches') ?? NaN)
+    return { code: 'not-a-number', why: 'inches behind feet go up to 11', mend: `measure again; ${over[1]!} ft and ${over[2]!}${over[3] ?? ''} in are ${inKey(inches)}` }
+  }
+
   // The other key's tape notation.
-  if (unit === 'in' && /['\u2019]/.test(trimmed)) {
+  if (unit === 'in' && /['\u2019\u2032]/.test(trimmed)) {
     const feet = reads(trimmed, 'feet')
     if (feet !== undefined) return { code: 'number-with-unit', why: 'the key is in inches', mend: `write ${asTape(feet * IN)}` }
   }
   if (unit === 'ft') {
     const inches = reads(trimmed, 'inches')
-    if (inches !== undefined) return /["\u201d]|''/.test(trimmed) || !trimmed.includes('/') ? { code: 'number-with-unit', why: 'the key is in feet', mend: `write ${inKey(inches)}` }
+    if (inches !== undefined) return /["\u201d\u2033]|''/.test(trimmed) || !trimmed.includes('/') ? { code: 'number-with-unit', why: 'the key is in feet', mend: `write ${inKey(inches)}` }
       : { code: 'not-a-number', why: 'a fraction alone would be inches, and the key is in feet', mend: `write feet and inches, such as 14'7 1/2, or feet with a point` }
   }
   const pitch = unit === 'rise in 12' ? /^(\d+(?:\.\d+)?)\s*(?:\/|:|in)\s*12$/.exec(trimmed) : null

@@ -3,7 +3,7 @@ import { placed, sorted, type Finding, type Places } from '../findings/finding.t
 import { schemaFindings, type Fault } from './messages.ts'
 import { pointer } from '../findings/places.ts'
 import { normalize, type Reads } from './normalize.ts'
-import type { FileKind } from './schema.ts'
+import { keysNamed, type FileKind } from './schema.ts'
 import { readYaml } from './yaml.ts'
 
 /** What reads one format: its words, the validator and the table that the build made, and the schema, asked for only where there are faults. */
@@ -30,6 +30,14 @@ export function few(findings: Finding[], places: Places): Finding[] {
     says: `${findings.length - MOST_FINDINGS} more findings`, why: `the first ${MOST_FINDINGS} are shown`, mend: 'mend those and check again' }]
 }
 
+const keySets = new WeakMap<Reader['schema'], ReadonlySet<string>>()
+/** The keys of a format, looked up once. */
+function keysOf(schema: Reader['schema']): ReadonlySet<string> {
+  const keys = keySets.get(schema) ?? keysNamed(schema())
+  keySets.set(schema, keys)
+  return keys
+}
+
 /** Takes every blank out of lists and mappings. @returns where they stood */
 function takenOut(data: unknown, blank: string, path = ''): string[] {
   if (typeof data !== 'object' || data === null) return []
@@ -45,7 +53,7 @@ function takenOut(data: unknown, blank: string, path = ''): string[] {
 
 /** Reads a file of one format, every number as the tape reads it. @param quick by the quicker reading first */
 export function readFormat<V>(bytes: Uint8Array | string, reader: Reader, quick = true): FormatRead<V> {
-  const { kind, validate, reads, blank, schema } = reader, yaml = readYaml(bytes, kind, quick)
+  const { kind, validate, reads, blank, schema } = reader, yaml = readYaml(bytes, kind, quick, key => keysOf(schema).has(key))
   const { places } = yaml, { source } = places
   const refused = (findings: readonly Finding[]): FormatRead<V> => ({ ok: false, findings: few(sorted(findings, places), places), places, source })
   if (yaml.findings.length > 0) return refused(yaml.findings)

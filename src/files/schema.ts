@@ -77,6 +77,19 @@ export function readsOf(format: object): Reads {
   return Object.fromEntries([...reads].filter((r): r is [string, Grammar | 'name'] => r[1] !== 'as it stands'))
 }
 
+/** All keys that a format has anywhere. */
+export function keysNamed(format: object): ReadonlySet<string> {
+  const keys = new Set<string>()
+  const visit = (node: Node): void => {
+    for (const [key, child] of Object.entries(node.properties ?? {})) { keys.add(key); visit(child) }
+    if (node.items) visit(node.items)
+    if (node.additionalProperties) visit(node.additionalProperties)
+    Object.values(node.$defs ?? {}).forEach(visit)
+  }
+  visit(format as Node)
+  return keys
+}
+
 export const isRecord = (v: unknown): v is Record<string, unknown> => typeof v === 'object' && v !== null && !Array.isArray(v)
 /** A key of the mapping itself, never one that every object has. */
 export const own = <V>(record: Readonly<Record<string, V>> | undefined, key: string): V | undefined => (record && Object.hasOwn(record, key) ? record[key] : undefined)

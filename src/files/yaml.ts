@@ -4,6 +4,7 @@ import { isAlias, isMap, isScalar, isSeq, LineCounter, parseDocument, type Docum
 import type { Finding, Span } from '../findings/finding.ts'
 import { pointer, SourcePlaces, type Range } from '../findings/places.ts'
 import { printable, steering } from '../findings/printable.ts'
+import { openEnd, type OpenEnd } from './open-ends.ts'
 import { quickYaml } from './quick-yaml.ts'
 import type { FileKind } from './schema.ts'
 
@@ -24,9 +25,10 @@ const TOP: Span = { line: 1, column: 1, length: 1 }
 /**
  * Reads one YAML document. @returns its data, or undefined with the findings that say why there is none
  * @param quick where a document is plain, by the quicker library; its data and places are the same, and it finds no fault
+ * @param known whether the format has a key of that name, asked only where there are faults
  */
-export function readYaml(given: Uint8Array | string, kind: FileKind, quick = true): Yaml {
-  const text = typeof given === 'string' ? { source: given.replace(/^\ufeff/, '') } : decode(given, kind)
+export function readYaml(given: Uint8Array | string, kind: FileKind, quick = true, known: (key: string) => boolean = () => false): Yaml {
+  const text = typeof given === 'string' ? { source: withLines(given.replace(/^\ufeff/, '')) } : decode(given, kind)
   const places = new SourcePlaces(text.source)
   const none = (...findings: Finding[]): Yaml => ({ data: undefined, places, bare: new Map(), findings })
   if (text.wrong) return none(text.wrong)
@@ -50,7 +52,7 @@ export function readYaml(given: Uint8Array | string, kind: FileKind, quick = tru
   if (directive && (doc.directives.yaml.explicit || Object.keys(doc.directives.tags).length > 1 || doc.warnings.some(w => w.code === 'BAD_DIRECTIVE') || doc.errors.some(e => e.code === 'BAD_DIRECTIVE'))) {
     return none(error('yaml-directive', `${printable(directive[0])} at the head of the file`, 'another version of YAML reads no, 010 and 12:30 as something else', 'take the line out', places.span([directive.index, directive.index + directive[0].length])))
   }
-  const broken = syntax(doc, places, kind)
+  const broken = syntax(doc, places, kind, known)
   if (broken.length > 0) return none(...broken)
   if (doc.contents === null || (isScalar(doc.contents) && doc.contents.source === '')) {
     const inside = text.source.trim() === '' ? 'nothing' : 'nothing but comments'
@@ -61,17 +63,22 @@ export function readYaml(given: Uint8Array | string, kind: FileKind, quick = tru
   return { data: walk.findings.length === 0 ? data : undefined, places, bare: walk.bare, findings: walk.findings }
 }
 
+/** No text of whatever older code has bytes under the tab. */
+const LEAST_IN_TEXT = 9
+
 /** UTF-8 with or without a byte order mark, and UTF-16 with one. */
 function decode(bytes: Uint8Array, kind: FileKind): { source: string; wrong?: Finding } {
   if (bytes.length > kind.mostBytes) return { source: '', wrong: error('file-too-large', `${(bytes.length / 1e6).toFixed(1)} million bytes`, `${kind.name} has ${kind.usual}; ${kind.mostBytes / 1e6} million are read at most`, `check that this is ${kind.name}`, TOP) }
+  const notText = error('not-text', 'this is not a text file', `${kind.name} is plain text, not a spreadsheet, a PDF or a word processor file`, 'name the file you meant, or save it as plain text in UTF-8', TOP)
   const utf16 = bytes[0] === 0xff && bytes[1] === 0xfe ? 'utf-16le' : bytes[0] === 0xfe && bytes[1] === 0xff ? 'utf-16be' : undefined
   const as = utf16 ?? 'utf-8'
+  if (as === 'utf-8' && bytes.includes(0)) return { source: '', wrong: notText }
   const read = (part: Uint8Array, fatal: boolean) => new TextDecoder(as, { fatal }).decode(part)
   try {
     const source = read(bytes, true)
-    const nul = source.indexOf('\0')
-    return nul === -1 ? { source } : { source: '', wrong: error('not-text', 'bytes that are no text', `${kind.name} is plain text, not a spreadsheet, a PDF or a word processor file`, 'save it as plain text in UTF-8', TOP) }
+    return source.includes('\0') ? { source: '', wrong: notText } : { source: withLines(source) }
   } catch {
+    if (as === 'utf-8' && bytes.some(b => b < LEAST_IN_TEXT)) return { source: '', wrong: notText }
     // The first byte that is no UTF-8: the longest head that decodes, found by halving.
     let good = 0, bad = bytes.length
     while (bad - good > 1) {
@@ -84,6 +91,9 @@ function decode(bytes: Uint8Array, kind: FileKind): { source: string; wrong?: Fi
     return { source, wrong }
   }
 }
+
+/** Line ends of a lone carriage return, which old programs write, as the others: a place keeps its offset. */
+const withLines = (source: string): string => (source.includes('\n') ? source : source.replaceAll('\r', '\n'))
 
 const MOST_OPEN = 200
 
@@ -101,19 +111,35 @@ const tooDeep = (span: Span, kind: FileKind): Finding => error('nested-too-deep'
 /** Faults that stand alone. After any other, what follows is noise: only the first is told. */
 const ALONE = new Set(['BAD_SCALAR_START', 'BAD_DQ_ESCAPE'])
 
-function syntax(doc: Document.Parsed, places: SourcePlaces, kind: FileKind): Finding[] {
+function syntax(doc: Document.Parsed, places: SourcePlaces, kind: FileKind, known: (key: string) => boolean): Finding[] {
   const all = [...doc.errors].sort((a, b) => a.pos[0] - b.pos[0])
   const deep = all.find(e => e.code === 'RESOURCE_EXHAUSTION')
   if (deep) return [tooDeep(places.span(deep.pos), kind)]
   // An unclosed bracket makes the library see lists as keys: that comes from the other fault.
   const first = all.find(e => !ALONE.has(e.code) && e.code !== 'NON_STRING_KEY') ?? all.find(e => e.code === 'NON_STRING_KEY')
-  return all.filter(e => e === first || (ALONE.has(e.code) && (!first || e.pos[0] < first.pos[0]))).map(e => syntaxFinding(e.code, e.message, e.pos, doc, places, kind))
+  const open = first && openEnd(places.source, known)
+  // A quote that swallows all up to the end of the file swallows the brackets too.
+  const quoteFirst = open?.what === 'bracket' && open.ends === 'file' && /closing ["']quote/.test(first!.message)
+  const ends = open && !quoteFirst && open.at <= first.pos[0] ? endFinding(open, places) : undefined
+  return [...all.filter(e => (e === first && !ends) || (ALONE.has(e.code) && (!first || e.pos[0] < first.pos[0]))).map(e => syntaxFinding(e.code, e.message, e.pos, doc, places, kind, known)), ...ends ? [ends] : []]
+}
+
+const sayOne = (name: string, says: string, why: string, mend: string, at: number, places: SourcePlaces): Finding => error(name, says, why, mend, places.span([at, at + 1]))
+
+/** A bracket or a quote whose other end is missing, at the place where it opens. */
+function endFinding(open: OpenEnd, places: SourcePlaces): Finding {
+  const sign = places.source[open.at]!
+  if (open.what === 'closer') return closesNothing(printable(sign), places.span([open.at, open.at + 1]))
+  if (open.what === 'quote') return sayOne('quote-not-closed', `the ${sign} that opens here runs on over ${open.over}:`, 'all up to the next such quote is read as one text', `write ${sign} at the end of the text, before ${places.source[open.ends] === ',' ? `the comma in front of ${open.over}:` : `the line of ${open.over}:`}`, open.at, places)
+  const closes = sign === '[' ? ']' : '}', by = open.by === undefined ? undefined : places.span([open.by, open.by + 1]), here = places.span([open.at, open.at + 1])
+  const says = by ? `the ${sign} that opens here is not closed before the ${places.source[open.by!]!} ${by.line === here.line ? '' : `on line ${by.line} `}in column ${by.column}` : open.ends === 'line' ? `the ${sign} that opens here is not closed before the next line begins further left` : `the ${sign} that opens here is never closed`
+  return sayOne('bracket-not-closed', says, 'what opens with a bracket ends with its own', open.key !== undefined ? `write ${closes} before the comma in front of ${open.key}:` : open.ends === 'line' ? `write ${closes} at its end, or indent the lines that go on` : `write ${closes} at its end`, open.at, places)
 }
 
 const TAG = ['a text that begins with ! tells YAML how to read what follows', 'take it out, or put quotes round the text'] as const
 const QUOTES = 'put quotes round the whole text'
 
-function syntaxFinding(code: string, message: string, pos: Range, doc: Document.Parsed, places: SourcePlaces, kind: FileKind): Finding {
+function syntaxFinding(code: string, message: string, pos: Range, doc: Document.Parsed, places: SourcePlaces, kind: FileKind, known: (key: string) => boolean): Finding {
   const { source } = places
   const lineStart = source.lastIndexOf('\n', pos[0] - 1) + 1
   const line = source.slice(lineStart, (source.indexOf('\n', lineStart) + 1 || source.length + 1) - 1)
@@ -156,7 +182,12 @@ function syntaxFinding(code: string, message: string, pos: Range, doc: Document.
       : say('colon-missing', 'a line without a key', 'each line is a key, a colon, a space, and what belongs to it', 'write key: value; a text over several lines goes in quotes')
   }
   if (code === 'NON_STRING_KEY') return say('key-not-text', 'a list, or keys with values, as a key', 'a key is a plain word', 'write a word before the colon')
-  if (code === 'BLOCK_IN_FLOW') return say('comma-missing', 'two keys without a comma between them', 'inside { } a comma stands between two keys', 'put a comma before the second key')
+  if (code === 'BLOCK_IN_FLOW') {
+    const [, inner = ''] = /^([^:]*):/.exec(source.slice(pos[0])) ?? [], last = /\S+$/.exec(inner)?.[0] ?? ''
+    if (known(last)) return say('comma-missing', 'two keys without a comma between them', 'inside { } a comma stands between two keys', `put a comma before ${last}:`)
+    const whole = /^[^,}\n]*/.exec(source.slice(pos[0]))![0].trimEnd()
+    return say('text-needs-quotes', 'a second colon in the text', 'a colon and a space inside a text begin a new key', whole.includes('"') ? QUOTES : `put quotes round the text: "${printable(whole)}"`, [pos[0], pos[0] + whole.length])
+  }
   if (/Unexpected , in flow/.test(message)) return say('comma-twice', 'a comma with nothing before it', 'one comma stands between two entries', 'take it out')
   if (code === 'BAD_ALIAS' || code === 'MULTIPLE_ANCHORS') return say('anchor-used', `the sign ${character}`, 'a text that begins with * or & refers to another place of the file', QUOTES)
   if (code === 'TAG_RESOLVE_FAILED') return say('tag-used', `the tag ${printable(source.slice(...pos))}`, TAG[0], TAG[1])

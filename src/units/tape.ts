@@ -3,14 +3,16 @@
 const FRACTION = String.raw`\d+\s*/\s*\d+`
 const NUMBER = String.raw`\d+(?:\.\d+)?|\.\d+`
 const INCHES = String.raw`(?:(?:${NUMBER})(?:[ -]+${FRACTION})?|${FRACTION})`
-const MARK = String.raw`(?:"|''|”)`
-const FOOT = String.raw`(?:'|’)`
+const MARK = String.raw`(?:"|''|”|″)`
+const FOOT = String.raw`(?:'|’|′)`
+/** Inches behind feet: up to 11 and a part of one. */
+const BELOW_12 = String.raw`(?:0*(?:1[01]|\d)(?:\.\d+)?(?:[ -]+${FRACTION})?|\.\d+|${FRACTION})`
 
 /** What a number, an inch or a foot key may hold as text. One grammar for the reader, the schema and the editor. */
 export const grammar = {
   number: String.raw`^~?\s*(?:${NUMBER})$`,
   inches: String.raw`^~?\s*${INCHES}\s*${MARK}?$`,
-  feet: String.raw`^~?\s*(?:(?:${NUMBER})|(?:${NUMBER})\s*${FOOT}(?:\s*${INCHES}\s*${MARK}?)?)$`,
+  feet: String.raw`^~?\s*(?:(?:${NUMBER})|(?:${NUMBER})\s*${FOOT}(?:\s*${BELOW_12}\s*${MARK}?)?)$`,
 } as const
 
 export type Grammar = keyof typeof grammar
@@ -23,7 +25,7 @@ const fraction = (text: string): number | undefined => {
 }
 
 const inchesOf = (text: string): number | undefined => {
-  const parts = text.replace(/["”]|''/g, '').replace(/\s*\/\s*/g, '/').trim().split(/[ -]+/)
+  const parts = text.replace(/["”″]|''/g, '').replace(/\s*\/\s*/g, '/').trim().split(/[ -]+/)
   let sum = 0
   for (const part of parts) {
     const value = part.includes('/') ? fraction(part) : Number(part)
@@ -48,7 +50,7 @@ export function readNumber(text: string, as: Grammar): Reading | undefined {
   if (as === 'number') value = Number(plain)
   else if (as === 'inches') value = inchesOf(plain)
   else {
-    const [feet = '', rest = ''] = plain.split(/['’](.*)/s)
+    const [feet = '', rest = ''] = plain.split(/['’′](.*)/s)
     const inches = rest.trim() === '' ? 0 : inchesOf(rest)
     value = inches === undefined ? undefined : Number(feet) + inches / 12
   }

@@ -32,6 +32,7 @@ describe('encodings', () => {
     ['UTF-16 as PowerShell writes it', utf16(good, false)],
     ['UTF-16, big end first', utf16(good, true)],
     ['line ends of Windows', Buffer.from(good.replaceAll('\n', '\r\n'))],
+    ['line ends of a lone carriage return', Buffer.from(good.replaceAll('\n', '\r'))],
   ])('%s is read', (_, bytes) => { expect(job(bytes).data).toEqual(expected) })
   test('a byte order mark moves no column', () => {
     const at = (text: string) => { const result = readJob(Buffer.from(text), 'a'); return placed(result.findings[0]!, placesOf(result)) }
@@ -40,6 +41,8 @@ describe('encodings', () => {
   test.each([
     ['a spreadsheet', Buffer.from('PK\u0003\u0004\0\0\0\0'), ['not-text']],
     ['UTF-16 without its mark', utf16(good, false).subarray(2), ['not-text']],
+    ['a picture', Buffer.from([0xff, 0xd8, 0xff, 0xe0, 1, 0x4a, 0x46]), ['not-text']],
+    ['a program', Buffer.from([0x7f, 0x45, 0x4c, 0x46, 2, 1, 0, 0xb5]), ['not-text']],
     ['a UTF-16 file cut in the middle of a letter', utf16(good, false).subarray(0, 99), ['not-utf-8']],
     ['a file larger than any job', Buffer.alloc(1_000_001, 0x23), ['file-too-large']],
     ['a text no paper has room for', changed('3 Fern Close', 'x'.repeat(10_001)), ['text-too-long']],

@@ -7,7 +7,7 @@ describe('reads', () => {
   const read: readonly [Grammar, string, number][] = [
     ['inches', '3/8', 0.375], ['inches', '3 1/2', 3.5], ['inches', '3-1/2', 3.5], ['inches', '7 1/2"', 7.5], ['inches', "7 1/2''", 7.5], ['inches', '7 1/2\u201d', 7.5], ['inches', '5/8"', 0.625],
     ['inches', '14', 14], ['inches', '14.25', 14.25], ['inches', '.5', 0.5], ['inches', ' 14 ', 14], ['inches', '3 / 4', 0.75],
-    ['feet', "14'7", 14 + 7 / 12], ['feet', `14' 7 1/2"`, 14 + 7.5 / 12], ['feet', "14'", 14], ['feet', `14'7"`, 14 + 7 / 12], ['feet', '14\u20197\u201d', 14 + 7 / 12], ['feet', "0'6", 0.5], ['feet', `4' 3/4"`, 4 + 0.75 / 12],
+    ['feet', "14'7", 14 + 7 / 12], ['feet', `14' 7 1/2"`, 14 + 7.5 / 12], ['feet', "14'", 14], ['feet', `14'7"`, 14 + 7 / 12], ['feet', '14\u20197\u201d', 14 + 7 / 12], ['feet', '28\u2032', 28], ['feet', '14\u20327\u2033', 14 + 7 / 12], ['feet', "14'11 3/4", 14 + 11.75 / 12], ['feet', "14'07", 14 + 7 / 12], ['inches', '7 1/2\u2033', 7.5], ['feet', "0'6", 0.5], ['feet', `4' 3/4"`, 4 + 0.75 / 12],
     ['feet', '14.5', 14.5], ['feet', '186', 186],
     ['number', '12', 12], ['number', '1.5', 1.5], ['number', '.5', 0.5],
   ]
@@ -21,7 +21,7 @@ describe('reads', () => {
 describe('refuses', () => {
   test.each<[Grammar, string]>([
     ['inches', "14'7"], ['inches', '3 1/2 in'], ['inches', '1/0'], ['inches', '0/0'], ['inches', '3 1/'], ['inches', '-3'], ['inches', '1,200'], ['inches', ''], ['inches', '~'], ['inches', '3 4'], ['inches', '1e3'],
-    ['feet', '12 ft'], ['feet', '7 1/2'], ['feet', '3/8'], ['feet', `7"`], ['feet', "14' 7 1/0"], ['feet', "'7"], ['feet', '~~22'], ['feet', '14 7'],
+    ['feet', '12 ft'], ['feet', '7 1/2'], ['feet', '3/8'], ['feet', `7"`], ['feet', "14' 7 1/0"], ['feet', "'7"], ['feet', '~~22'], ['feet', "52'14"], ['feet', `52'12"`], ['feet', "4'110"], ['feet', '14 7'],
     ['number', '3/8'], ['number', '12:30'], ['number', '0x1F'], ['number', '.'], ['number', '9'.repeat(400)], ['number', 'Infinity'], ['number', 'NaN'],
   ])('%s: %s', (as, text) => { expect(readNumber(text, as)).toBeUndefined() })
 })
