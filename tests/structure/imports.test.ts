@@ -19,7 +19,7 @@ const OUTSIDE: Readonly<Record<string, readonly string[]>> = {
 
 /** Each library in the folders that may use it. */
 const LIBRARIES: Readonly<Record<string, readonly string[]>> = {
-  '@sinclair/typebox': ['src/fields/'], yaml: ['src/files/yaml.ts', 'src/job/yaml.ts'], 'js-yaml': ['src/files/quick-yaml.ts'], commander: ['src/cli/'], chalk: ['src/papers/terminal'], 'cli-table3': ['src/papers/terminal'], 'string-width': ['src/papers/terminal'],
+  '@sinclair/typebox': ['src/fields/'], yaml: ['src/files/yaml.ts', 'src/files/open-ends.ts', 'src/job/yaml.ts'], 'js-yaml': ['src/files/quick-yaml.ts'], commander: ['src/cli/'], chalk: ['src/papers/terminal'], 'cli-table3': ['src/papers/terminal'], 'string-width': ['src/papers/terminal'],
   'node:fs': ['src/cli/io.ts'], 'node:path': ['src/cli/'],
 }
 
