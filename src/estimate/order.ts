@@ -25,7 +25,8 @@ const LAW: Readonly<Record<Phase, string>> = {
   contain: 'nothing is dammed for fill before the last look', insulate: 'nothing is covered before dams, curbs and markers stand', close: 'shut only once the fill is in', prove: 'proved when all is closed',
 }
 
-interface EdgeRow { readonly earlier: Work; readonly later: Work; readonly why: string; readonly source: string }
+/** `anywhere`: also between different areas. */
+interface EdgeRow { readonly earlier: Work; readonly later: Work; readonly why: string; readonly source: string; readonly anywhere?: true }
 const PRACTICE = 'common practice, no source'
 /** The order inside a phase. */
 export const edgeRows: readonly EdgeRow[] = [
@@ -48,8 +49,14 @@ export const edgeRows: readonly EdgeRow[] = [
   { earlier: 'look', later: 'test', why: 'the last look may add sealing; the test comes after it', source: PRACTICE },
   { earlier: 'dam', later: 'marker', why: 'markers stand when dams and curbs do', source: PRACTICE },
   { earlier: 'lay-back', later: 'blow', why: 'old fill lies where it lay before new fill comes on it', source: PRACTICE },
+  { earlier: 'lay-batts', later: 'back-wall', why: 'the back of a wall is closed once its bays are full', source: PRACTICE },
+  { earlier: 'back-wall', later: 'blow', why: 'fill at the foot of a wall would lie over the edge that is sealed', source: PRACTICE },
+  { earlier: 'pack', later: 'blow', why: 'slopes and closed floors are packed from the open floor, before fill lies on it', source: PRACTICE, anywhere: true },
+  { earlier: 'machine', later: 'pack', why: 'the machine is set and checked first', source: PRACTICE },
   { earlier: 'machine', later: 'blow', why: 'the machine is set and checked first', source: PRACTICE },
   { earlier: 'blow', later: 'level', why: 'leveled after it is blown', source: PRACTICE },
+  { earlier: 'shut', later: 'shut-exit', why: 'the way out is shut last', source: PRACTICE },
+  { earlier: 'shut-exit', later: 'clean-up', why: 'the way out is shut before the last cleaning', source: PRACTICE },
   { earlier: 'shut', later: 'clean-up', why: 'the way out is shut before the last cleaning', source: PRACTICE },
 ]
 
@@ -87,24 +94,36 @@ export function merged(tasks: readonly Task[]): Planned[] {
 const places = (t: Planned): Planned['touches'] => (t.touches === 'house' ? 'house' : [...new Set([...t.touches, ...t.parts.flatMap(p => p.in ?? [])])])
 const share = (a: Planned['touches'], b: Planned['touches']): boolean => a === 'house' || b === 'house' || a.some(p => b.includes(p))
 
+/** Areas that people leave by a hatch or stair of their own. */
+const exits = (tasks: readonly Planned[]): ReadonlySet<string> => new Set(tasks.filter(t => t.work === 'shut-exit').flatMap(t => (t.touches === 'house' ? [] : t.touches)))
+
 /** Every pair that must stand in order, and why: the law between phases, the rows inside one. */
 function edges(tasks: readonly Planned[]): Map<number, string>[] {
   const before: Map<number, string>[] = tasks.map(() => new Map())
   const at = tasks.map(places)
-  const rowsBy = new Map(edgeRows.map(r => [`${r.earlier} ${r.later}`, r.why]))
+  const rowsBy = new Map(edgeRows.map(r => [`${r.earlier} ${r.later}`, r])), ways = exits(tasks)
   for (let i = 0; i < tasks.length; i++) for (let j = 0; j < tasks.length; j++) {
     const a = tasks[i]!, b = tasks[j]!
-    if (i === j || !share(at[i]!, at[j]!)) continue
+    if (i === j) continue
+    const row = a.phase === b.phase ? rowsBy.get(`${a.work} ${b.work}`) : undefined
+    if (row?.anywhere) before[j]!.set(i, row.why)
+    const here = at[i]!
+    if (b.work === 'shut-exit' && a.phase === 'insulate' && here !== 'house' && here.every(p => !ways.has(p))) before[j]!.set(i, 'who works in an area without a way out of its own goes out here')
+    if (!share(at[i]!, at[j]!)) continue
     if (rank[a.phase] < rank[b.phase]) before[j]!.set(i, LAW[b.phase])
-    else if (a.phase === b.phase) { const why = rowsBy.get(`${a.work} ${b.work}`); if (why !== undefined) before[j]!.set(i, why) }
+    else if (row) before[j]!.set(i, row.why)
   }
   return before
 }
 
-/** Phase, hot before combustible, size class, area, then the order of the file: the surveyor walks from the far end. */
+/** Inside covering, what leans on nothing that is blown comes first. */
+const COVER_ORDER: readonly Work[] = ['lay-back', 'lay-batts', 'back-wall', 'machine', 'pack', 'blow', 'level']
+
+/** Phase, hot before combustible, size class, areas without a way out of their own first, then the order of the file: the surveyor walks from the far end. */
 function inOrder(tasks: readonly Planned[], areas: readonly string[]): Planned[] {
-  const place = (t: Planned): number => { const at = places(t); return at === 'house' ? -1 : Math.min(...at.map(a => areas.indexOf(a)).filter(n => n >= 0)) }
-  const key = tasks.map((t, i) => [rank[t.phase], t.hot ? 0 : 1, t.size ? sizes.indexOf(t.size) : sizes.length, place(t), i])
+  const ways = exits(tasks), walked = [...areas.filter(a => !ways.has(a)), ...areas.filter(a => ways.has(a))]
+  const place = (t: Planned): number => { const at = places(t); return at === 'house' ? -1 : Math.min(...at.map(a => walked.indexOf(a)).filter(n => n >= 0)) }
+  const key = tasks.map((t, i) => [rank[t.phase], t.hot ? 0 : 1, t.phase === 'insulate' ? COVER_ORDER.indexOf(t.work) : t.size ? sizes.indexOf(t.size) : sizes.length, place(t), i])
   const less = (a: number[], b: number[]): number => { for (let k = 0; k < a.length; k++) if (a[k] !== b[k]) return a[k]! - b[k]!; return 0 }
   return tasks.map((t, i) => ({ t, k: key[i]! })).sort((a, b) => less(a.k, b.k)).map(x => x.t)
 }

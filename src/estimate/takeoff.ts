@@ -8,6 +8,7 @@ import { atticVents, type Vents } from '../scope/vents.ts'
 import { airCut } from '../scope/air-cut.ts'
 import type { Leak } from '../scope/leaks.ts'
 import { vermiculiteGate } from '../scope/hazards/vermiculite.ts'
+import { untracedWiring } from '../scope/untraced-wiring.ts'
 import { airHandlerTakeoff } from '../scope/air-handler.ts'
 import { draftWarning, exhaustMeasure } from '../scope/exhausts.ts'
 import { appliancesNotListed, applianceMeasure, flueWithoutAppliance, takesRoomAir } from '../scope/appliances.ts'
@@ -44,6 +45,12 @@ function flueGates(job: JobFile): Gate[] {
   if (job.appliances === undefined || job.appliances.some(a => a.fuel !== 'electric')) return []
   const at = job.openings.findIndex(o => o.kind === 'metal-flue' || o.kind === 'combustion-air-opening' || (o.kind === 'chimney' && o.inUse === 'yes'))
   return at < 0 ? [] : [flueWithoutAppliance(job.openings[at]!.at, `/openings/${at}`)]
+}
+
+/** What shuts a floor shuts the walls that stand on it and what lies beside it: it is one room. */
+function withBeside(areas: JobFile['areas'], m: Measure): Measure {
+  const reach = (places: readonly string[]): string[] => [...new Set([...places, ...areas.flatMap(a => ('beside' in a && a.beside !== undefined && places.includes(a.beside) ? [a.id] : []))])]
+  return m.gates ? { ...m, gates: m.gates.map(g => ({ ...g, stops: { ...g.stops, places: reach(g.stops.places) } })) } : m
 }
 
 /** Carbon monoxide alarms that are missing: hung before the crew leaves. */
@@ -109,7 +116,8 @@ export function takeoff(job: JobFile, books: Books): Taken {
   const mostCut = cfm50 && guarded('/tests/cfm50', findings, () => airCut(Object.fromEntries(openings.flatMap(o => (o.leak && o.found.item.decline !== 'yes' ? [[o.found.id, o.leak] as const] : []))), cfm50, books))?.cfm50.high
   const house: Measure[] = [
     ...handlers,
-    ...job.hazards.flatMap((h, i) => guarded(`/hazards/${i}`, findings, () => hazardKinds.find(k => k.kind === h.kind)!.takeoff(found(h, `/hazards/${i}`, `${h.kind}-${i + 1}`) as never, books, { house: houseFacts })) ?? []),
+    ...job.hazards.flatMap((h, i) => guarded(`/hazards/${i}`, findings, () => withBeside(job.areas, hazardKinds.find(k => k.kind === h.kind)!.takeoff(found(h, `/hazards/${i}`, `${h.kind}-${i + 1}`) as never, books, { house: houseFacts }))) ?? []),
+    { figures: {}, tasks: [], gates: untracedWiring(job) },
     ...hazardKinds.flatMap(k => job.hazards.some(h => h.kind === k.kind) || job.notFound.includes(k.kind) ? [] : k.unseen(houseFacts, books, '/notFound') ?? []),
     { figures: {}, tasks: [], gates: flueGates(job) },
     ...(job.appliances === undefined ? [{ figures: {}, tasks: [], gates: [appliancesNotListed('/house')] }] : job.appliances.map((a, i) => applianceMeasure(found(a, `/appliances/${i}`, a.id), books))),

@@ -37,7 +37,7 @@ export function visitTasks({ appliances, untested, listed, scope, tests, noFan, 
   const fired = appliances.filter(drafts)
   const names = (list: readonly Appliance[]): string => list.map(a => `the ${applianceName(a)}`).join(', ').replace(/, (?=[^,]*$)/, ' and ')
   const test = (list: readonly Appliance[]) => work(testHours, { setUp: books.rate('combustion-set-up', 1, 'visit'), count: exactly(list.length, 'each', 'appliances tested'), each: books.rate('combustion-appliance', 0.5, 'each') })
-  const filled = [...new Set(scope.filter(t => t.work === 'blow').flatMap(t => t.buries ?? []))]
+  const filled = [...new Set(scope.filter(t => t.work === 'blow' || t.work === 'pack').flatMap(t => t.buries ?? []))]
   const kit = books.product('protection-kit').item
   const has = (...of: readonly Phase[]): boolean => scope.some(t => of.includes(t.phase))
   const more = work(hoseSteps, { hoseFt: access.hoseFt === undefined ? exactly(0, 'ft', 'no hose length in the file') : given(access.hoseFt, 'ft', '/access/hoseFt'), freeFt: exactly(100, 'ft', 'hose that the rate covers'), stepFt: exactly(50, 'ft', 'a length of hose'), stories: stories === undefined ? exactly(1, 'each', 'no stories in the file') : given(stories, 'each', '/house/stories') })

@@ -132,7 +132,7 @@ const eaves: Rule = (job, say) => {
 const beside: Rule = (job, say) => {
   const floors = job.areas.filter(hasEaves).map(a => a.id)
   for (const [i, a] of job.areas.entries()) {
-    if (!('beside' in a) || floors.includes(a.beside)) continue
+    if (!('beside' in a) || a.beside === undefined || floors.includes(a.beside)) continue
     const near = nearest(a.beside, floors)
     say('beside-no-floor', `/areas/${i}/beside`, `beside: ${a.beside}`, floors.length === 0 ? 'the job has no floor that gets fill' : `no floor that gets fill has that id; ${namesOf('floor', floors)}`, near ? `did you mean ${near}?` : 'write the id of the floor beside it')
   }

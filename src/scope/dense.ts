@@ -25,6 +25,6 @@ export function packed(p: BlownProduct, netAreaFt2: Quantity<'ft2'>, framing: Qu
 }
 
 export const packTask = (id: string, what: string, p: BlownProduct, bags: Quantity<'bag'>, access: Quantity<'factor'>, books: Books): Task => ({
-  id: `pack-${id}`, title: `Dense-pack ${what}, to the bags and no air left`, phase: 'insulate', work: 'blow', touches: [id], buries: [id], serves: fillOf(id), role: 'hose',
+  id: `pack-${id}`, title: `Dense-pack ${what}, to the bags and no air left`, phase: 'insulate', work: 'pack', touches: [id], buries: [id], serves: fillOf(id), role: 'hose',
   personHours: work(personHours, { amount: bags, rate: books.rate('dense-pack', 0.2, 'bag'), access }), needs: [{ item: p.item, quantity: bags }],
   cautions: ['Pressure can push a thin ceiling off: watch it from below, stop at a bulge.', 'Respirator and eye cover.', 'Two-way signal with the feeder.'], proof: 'bag count, photo of each row of holes' })

@@ -18,7 +18,7 @@ export type Role = (typeof roles)[number]
 
 /** The kinds of work between which an order inside a phase is stated (estimate/order.ts). */
 export const works = ['hazard-look', 'clearing', 'swap', 'test-in', 'set-up', 'storage', 'lift-deck', 'drill', 'old-fill', 'hot-seal', 'big-hole', 'small-hole', 'light', 'hatch', 'look', 'test', 'baffle', 'dam', 'marker',
-  'duct-fix', 'duct-seal', 'wrap', 'lay-back', 'lay-batts', 'machine', 'blow', 'level', 'shut', 'clean-up', 'prove', 'roof-cut', 'fan-duct'] as const
+  'duct-fix', 'duct-seal', 'wrap', 'lay-back', 'lay-batts', 'back-wall', 'machine', 'pack', 'blow', 'level', 'shut', 'shut-exit', 'clean-up', 'prove', 'roof-cut', 'fan-duct'] as const
 export type Work = (typeof works)[number]
 
 /** A step that opens a hold: it stands in the plan only while its gate is shut. */

@@ -7,6 +7,7 @@ import { lumber } from '../../reference/ceilings.ts'
 import { fromRow } from '../../reference/table.ts'
 import { given, total, work } from '../../units/quantity.ts'
 import { accessOf, area, floorSize, none, NO_EAVES, oldLayers } from '../area-kind.ts'
+import { bayBlocks, blockKeys } from '../bay-blocks.ts'
 import { baseR, woodPerInch } from '../ceiling.ts'
 import { ceilingLimit, loadGates } from '../ceiling-load.ts'
 import { packed, packTask } from '../dense.ts'
@@ -23,6 +24,7 @@ export const deckedFloor = area({
     way: f.word(['lift', 'under'] as const, 'lift the boards, blow, lay them back; or dense-pack under them through drilled holes'),
     riserIn: f.optional(f.inches(24, 'risers that the boards go back on, above the joists; 0 = flat on the joists', { min: 0, default: 0 })),
     leaveOff: f.optional(f.yesNo('the boards stay off: then nothing limits the fill', { default: 'no' })),
+    wallFt: f.optional(blockKeys.wallFt), openBays: blockKeys.openBays,
   }),
   sample: { kind: 'decked-floor', id: 'storage', rectanglesFt: [[16, 12]], joists: { size: '2x8', spacingIn: 16 }, ceiling: { board: 'gypsum', thicknessIn: 0.5, condition: 'sound' }, roofPitch: 8, heelIn: 7.5, headroomIn: 80, existing: [], deck: 'nailed', way: 'lift' },
   wrong: { item: { kind: 'decked-floor', id: 'storage', rectanglesFt: [[16, 12]], joists: { size: '2x8', spacingIn: 16 }, ceiling: { board: 'gypsum', thicknessIn: 0.5, condition: 'sound' }, roofPitch: 8, heelIn: 7.5, headroomIn: 80, existing: [], deck: 'glued', way: 'lift' }, code: 'word-unknown' },
@@ -37,6 +39,7 @@ export const deckedFloor = area({
     const joistIn = fromRow(lumber, joist, joist.depthIn, 'in', joist.size)
     const size = floorSize(item.rectanglesFt, item.leaveOut ?? [], at), old = oldLayers(item.existing, `${at}/existing`, books), { access, findings: reached } = accessOf(found, old.oldDepth, around.hatchIn, books)
     const hours = (rateId: string, starting: number) => work(personHours, { amount: size.netAreaFt2, rate: books.rate(rateId, starting, PER_100), access })
+    const blocks = item.wallFt === undefined ? [] : bayBlocks({ ...found, item: { ...item, wallFt: item.wallFt } } as never, access, books)
     if (item.way === 'lift') {
       const back = item.leaveOff !== 'yes'
       const measure = floorTakeoff(found, books, around, { kind: 'decked-floor', ...(back ? { roomIn: total('in', { joist: joistIn, riser: q('riserIn', none('in', 'laid back on the joists')) }) } : {}) })
@@ -44,7 +47,7 @@ export const deckedFloor = area({
       const lift: Task = { ...base, id: `lift-deck-${id}`, title: `Lift the ${item.deck} boards and stack them`, phase: 'clear', work: 'lift-deck', serves: workOf('seal', 'ducts', 'insulate'), personHours: item.deck === 'screwed' ? hours('lift-screwed-deck', 0.01) : hours('lift-nailed-deck', 0.02), proof: 'photo of the open floor' }
       const lay: Task = { ...base, id: `lay-deck-${id}`, title: `Lay the boards back${(item.riserIn ?? 0) > 0 ? ' on risers' : ''}, screwed`, phase: 'close', work: 'shut', serves: workOf('seal', 'ducts', 'insulate'), personHours: hours('lay-deck', 0.01), proof: 'photo',
         ...((item.riserIn ?? 0) > 0 ? { needs: takes([books.product('support'), size.netAreaFt2]).needs } : {}) }
-      return { ...measure, tasks: [lift, ...measure.tasks, ...(back ? [lay] : [])] }
+      return { ...measure, tasks: [lift, ...blocks, ...measure.tasks, ...(back ? [lay] : [])] }
     }
 
     // Under the boards: what the joists leave room for, at its packed density.
@@ -57,7 +60,7 @@ export const deckedFloor = area({
     const shorter = item.rectanglesFt.map(([a, b]) => Math.min(a, b)), holes = work(holesNeeded, { bays: work(baysOf, { widthFt: { ...size.netAreaFt2, unit: 'ft' as const, value: size.netAreaFt2.value / Math.max(...shorter) }, spacingIn }), lengthFt: given(Math.max(...shorter), 'ft', `${at}/rectanglesFt`), apartFt: books.start('holes-apart', 4, 'ft', 'distance of drilled holes in one bay', 'common practice, no source') })
     const base = baseR(), joistR = work(joistPathR, { base, joistIn, woodPerInch: woodPerInch(), keptAboveIn: none('in', 'boards lie on the joists'), keptPerInch: none('R/in', 'none'), newAboveIn: none('in', 'boards lie on the joists'), newPerInch: none('R/in', 'none') })
     const u = (fill: typeof old.existingR) => work(fieldU, { framing, gaps: none('fraction', 'packed'), cavityR: work(seriesR, { base, fill }), gapR: work(seriesR, { base, fill }), joistR })
-    const tasks: Task[] = fills ? [
+    const packing: Task[] = fills ? [
       { id: `drill-${id}`, title: 'Drill the boards for the hose, a hole in each bay', count: holes.value, phase: 'contain', work: 'drill', touches: [id], serves: fillOf(id), role: 'crew', personHours: work(personHours, { amount: holes, rate: books.rate('hole-and-plug', 0.15, 'hole'), access }), needs: takes([books.product('plug'), holes]).needs,
         cautions: ['Wires and pipes under the boards: drill stop on the bit, power off where they run.', 'Eye cover.'], proof: 'photo' },
       packTask(id, `under the boards of ${id}`, chosen, p.bags, access, books), ...over.tasks,
@@ -67,7 +70,7 @@ export const deckedFloor = area({
     return {
       figures: { id, kind: 'decked-floor', areaFt2: size.areaFt2, netAreaFt2: size.netAreaFt2, existingR: old.existingR, targetR, addedR, ...(limit ? { ceilingLimitPsf: limit } : {}),
         ...(fills ? { product: chosen.item, packedR: p.r, settledDepthIn: depthIn, topOfFillSettledIn: work(topOfFill, { keptIn: old.keptIn, depthIn }), bags: p.bags, addedWeightPsf: p.psf, ceilingLoadPsf: load, finalR: packedR } : { finalR: old.existingR }) },
-      tasks, gates: over.gates, findings: fills && packedR.value < targetR.value ? [...reached, { code: 'cavity-limits-fill', severity: 'note', path: `${at}/way`, says: `the joists hold R ${packedR.value.toFixed(0)} of ${targetR.value}`, why: 'under boards there is no more room', mend: 'write way: lift and risers, or take the R it reaches' }] : reached,
+      tasks: [...blocks, ...packing], gates: over.gates, findings: fills && packedR.value < targetR.value ? [...reached, { code: 'cavity-limits-fill', severity: 'note', path: `${at}/way`, says: `the joists hold R ${packedR.value.toFixed(0)} of ${targetR.value}`, why: 'under boards there is no more room', mend: 'write way: lift and risers, or take the R it reaches' }] : reached,
       topOfFillInitialIn: joistIn, access, filled: fills, loose: false, floor: true, need, retarder: false, eaves: [], windBlocks: NO_EAVES, packedPcf: p.densityPcf,
       fabric: { netAreaFt2: size.netAreaFt2, base, uFieldBefore: u(old.existingR), uFieldAfter: u(fills ? packedR : old.existingR) },
       fillFigures: ['product', 'packedR', 'settledDepthIn', 'topOfFillSettledIn', 'bags', 'addedWeightPsf', 'ceilingLoadPsf', 'finalR', 'averageR', 'uAfter'],

@@ -30,6 +30,7 @@ export const kneeWall = area({
     headroomIn: headroomKey,
     webs: websKey,
     rValue: goalKey,
+    beside: f.optional(f.id('floor that it stands on: its back is closed before that floor is blown, and what stops the one stops the other', { examples: ['eaves-east'] })),
     existing: f.list(layerSchema, 'batts between the studs; [] = bare', { max: 2 }),
   }),
   sample: { kind: 'knee-wall', id: 'knee', lengthFt: 22, heightFt: 4, studs: { size: '2x4', spacingIn: 16 }, headroomIn: 44, existing: [{ fill: 'fiberglass-batt', depthIn: [3.5], condition: 'poor', action: 'remove' }] },
@@ -47,13 +48,13 @@ export const kneeWall = area({
     const edgeIn = work(edge, { lengthIn: inchesOf(q('lengthFt')), widthIn: inchesOf(q('heightFt')) })
     const seal = takes([books.product('seam-sealant'), work(bead, { runIn: edgeIn, beadIn: seamBead(books) })])
     const board = takes([books.product('wall-board'), areaFt2], [books.product('seam-sealant'), work(bead, { runIn: edgeIn, beadIn: seamBead(books) })])
-    const plain = { touches: [id], role: 'crew' } as const
+    const plain = { touches: [id], role: 'crew' } as const, stands = item.beside === undefined ? {} : { in: item.beside }
     const tasks: Task[] = [
       { ...plain, id: `seal-knee-${id}`, title: 'Seal the knee wall at its top and bottom plates', phase: 'seal', work: 'small-hole', size: 'medium', serves: itself, closes: `${id}-plates`, personHours: work(personHours, { amount: q('lengthFt'), rate: books.rate('knee-wall-plates', 0.05, 'ft'), access }), needs: seal.needs, cautions: [CAUTION.wires, CAUTION.framing], proof: 'photo' },
       ...removal.tasks,
-      ...(fills ? [{ ...plain, id: `batts-${id}`, title: `Fill the stud bays with ${batt.name}, full and uncut`, phase: 'insulate', work: 'lay-batts', buries: [id], serves: fillOf(id), personHours: work(personHours, { amount: thousands, rate: books.rate('wall-batts', 10, '1000 ft2'), access }), needs: takes([batt, areaFt2]).needs, cautions: ['Respirator, gloves, long sleeves.', CAUTION.framing], proof: 'photo before the board' } satisfies Task] : []),
+      ...(fills ? [{ ...plain, id: `batts-${id}`, title: `Fill the stud bays with ${batt.name}, full and uncut`, phase: 'insulate', work: 'lay-batts', ...stands, buries: [id], serves: fillOf(id), personHours: work(personHours, { amount: thousands, rate: books.rate('wall-batts', 10, '1000 ft2'), access }), needs: takes([batt, areaFt2]).needs, cautions: ['Respirator, gloves, long sleeves.', CAUTION.framing], proof: 'photo before the board' } satisfies Task] : []),
       // The board over the batts is the air barrier: without it wind goes through them.
-      ...(item.backed === 'yes' ? [] : [{ ...plain, id: `back-${id}`, title: 'Board over the attic side of the knee wall, fastened, all edges and joints sealed', phase: 'close', work: 'shut', size: 'large', serves: fills ? fillOf(id) : itself, personHours: work(personHours, { amount: areaFt2, rate: books.rate('knee-wall-back', 0.04, 'ft2'), access }), needs: board.needs,
+      ...(item.backed === 'yes' ? [] : [{ ...plain, id: `back-${id}`, title: 'Board over the attic side of the knee wall, fastened, all edges and joints sealed', phase: 'insulate', work: 'back-wall', size: 'large', ...stands, serves: fills ? fillOf(id) : itself, personHours: work(personHours, { amount: areaFt2, rate: books.rate('knee-wall-back', 0.04, 'ft2'), access }), needs: board.needs,
         cautions: ['Foam board left bare in an attic needs an ignition barrier (IRC R316.5.3): here drywall.', CAUTION.framing], proof: 'photo' } satisfies Task]),
     ]
     const base = baseR(), filledR = fills ? work(finalR, { existingR: old.existingR, chartR: battR }) : old.existingR

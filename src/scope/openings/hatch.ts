@@ -49,7 +49,7 @@ export const hatch = opening({
       ...base, id: `curb-hatch-${tail}`, title: `Rigid curb round the hatch, ${cutTo(heightIn)} in high`, phase: 'contain', work: 'dam', serves: fillOf(item.in), needs: [{ item: curb.item, quantity: aroundFt }],
       personHours: work(personHours, { amount: one, rate: books.rate('hatch-curb', 0.6, 'each'), access: area.access }), cautions: ['The opening is a fall: never leave it uncovered.'], proof: 'photo',
     }, {
-      ...base, id: `shut-hatch-${tail}`, title: 'Shut the hatch, check gasket and latches', phase: 'close', work: 'shut', serves: fillOf(item.in), needs: [],
+      ...base, id: `shut-hatch-${tail}`, title: 'Shut the hatch, check gasket and latches', phase: 'close', work: 'shut-exit', serves: fillOf(item.in), needs: [],
       personHours: work(personHours, { amount: one, rate: books.rate('hatch-shut', 0.1, 'each'), access: exactly(1, 'factor', 'done from the room') }), cautions: ['Ladder on level floor, held.'], proof: 'photo',
     })
     return {

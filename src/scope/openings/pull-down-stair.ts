@@ -40,7 +40,7 @@ export const pullDownStair = opening({
         ...base, id: `curb-${id}`, title: `Rigid curb round the stair, ${cutTo(heightIn)} in high, clear of the moving ladder`, phase: 'contain', work: 'dam', serves: fillOf(item.in), needs: [{ item: curb.item, quantity: aroundFt }],
         personHours: work(personHours, { amount: one, rate: books.rate('hatch-curb', 0.6, 'each'), access: area.access }), cautions: [FALL], proof: 'photo',
       }, {
-        ...base, id: `shut-${id}`, title: 'Shut the stair, set its cover, check the gasket', phase: 'close', work: 'shut', serves: fillOf(item.in), needs: [],
+        ...base, id: `shut-${id}`, title: 'Shut the stair, set its cover, check the gasket', phase: 'close', work: 'shut-exit', serves: fillOf(item.in), needs: [],
         personHours: work(personHours, { amount: one, rate: books.rate('hatch-shut', 0.1, 'each'), access: exactly(1, 'factor', 'done from the room') }), cautions: [CAUTION.ladder], proof: 'photo',
       })
     }
