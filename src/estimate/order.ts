@@ -117,13 +117,13 @@ function edges(tasks: readonly Planned[]): Map<number, string>[] {
 }
 
 /** Inside covering, what leans on nothing that is blown comes first. */
-const COVER_ORDER: readonly Work[] = ['lay-back', 'lay-batts', 'back-wall', 'machine', 'pack', 'blow', 'level']
+const COVER_ORDER: readonly Work[] = ['lay-back', 'lay-batts', 'back-wall', 'machine', 'pack', 'blow']
 
 /** Phase, hot before combustible, size class, areas without a way out of their own first, then the order of the file: the surveyor walks from the far end. */
 function inOrder(tasks: readonly Planned[], areas: readonly string[]): Planned[] {
   const ways = exits(tasks), walked = [...areas.filter(a => !ways.has(a)), ...areas.filter(a => ways.has(a))]
   const place = (t: Planned): number => { const at = places(t); return at === 'house' ? -1 : Math.min(...at.map(a => walked.indexOf(a)).filter(n => n >= 0)) }
-  const key = tasks.map((t, i) => [rank[t.phase], t.hot ? 0 : 1, t.phase === 'insulate' ? COVER_ORDER.indexOf(t.work) : t.size ? sizes.indexOf(t.size) : sizes.length, place(t), i])
+  const key = tasks.map((t, i) => [rank[t.phase], t.hot ? 0 : 1, t.phase === 'insulate' ? COVER_ORDER.indexOf(t.work === 'level' ? 'blow' : t.work) : t.size ? sizes.indexOf(t.size) : sizes.length, place(t), i])
   const less = (a: number[], b: number[]): number => { for (let k = 0; k < a.length; k++) if (a[k] !== b[k]) return a[k]! - b[k]!; return 0 }
   return tasks.map((t, i) => ({ t, k: key[i]! })).sort((a, b) => less(a.k, b.k)).map(x => x.t)
 }
