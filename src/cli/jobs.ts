@@ -3,7 +3,7 @@ import { demoCompany, demoPrices } from '../books/demo.ts'
 import type { JobTarget } from '../books/job-target.ts'
 import { shelf, type Shelf } from '../books/open.ts'
 import { estimate, type Estimate } from '../estimate/estimate.ts'
-import { placed, sorted, type Finding, type Places } from '../findings/finding.ts'
+import { sorted, type Finding, type Places } from '../findings/finding.ts'
 import { renderFinding } from '../findings/render.ts'
 import type { Job } from '../job/job.ts'
 import { readJob, type ReadResult } from '../job/read.ts'
@@ -59,7 +59,3 @@ export async function jobOpener(run: Run, flags: BookFiles): Promise<OpenJob | u
 
 /** The findings as text. */
 export const reportOf = ({ findings, places, source, file }: Opened): string => findings.map(f => renderFinding(f, places, source, file)).join('')
-
-/** Where a pointer of the job file stands, as `file:line`. */
-export const lookup = ({ file, places }: Opened) => (path: string): string =>
-  `${file}:${placed({ path, code: '', severity: 'note', says: '', why: '', mend: '' }, places).line}`

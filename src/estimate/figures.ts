@@ -55,14 +55,15 @@ export type Meant = { readonly is: 'one'; readonly path: string; readonly figure
 /** `/areas/0/bags`, `$.areas[0].bags` and `.areas[0]["bags"]` as `areas.0.bags`. */
 const dotted = (words: string): string => (words.startsWith('/') ? words.slice(1).replaceAll('/', '.') : words.replace(/\[\s*["']?([^\]"']+)["']?\s*\]/g, '.$1')).replace(/^\$?\.+/, '')
 
-/** An input has the path of its figure and its name. */
-function find({ all, byPosition }: Figures, path: string): Quantity | undefined {
-  const here = all.get(path) ?? all.get(byPosition.get(path) ?? '')
+/** An input has the path of its figure and its name, which may hold dots itself. */
+function find(figs: Figures, path: string): Quantity | undefined {
+  const here = figs.all.get(path) ?? figs.all.get(figs.byPosition.get(path) ?? '')
   if (here) return here
-  const cut = path.lastIndexOf('.')
-  if (cut < 0) return undefined
-  const above = find({ all, byPosition } as Figures, path.slice(0, cut))
-  return above && inputsOf(above)[path.slice(cut + 1)]
+  for (let cut = path.lastIndexOf('.'); cut > 0; cut = path.lastIndexOf('.', cut - 1)) {
+    const above = find(figs, path.slice(0, cut)), input = above && inputsOf(above)[path.slice(cut + 1)]
+    if (input) return input
+  }
+  return undefined
 }
 
 /** A name without the unit behind it: total for totalCents. */

@@ -6,7 +6,7 @@ import { found, itself, type AreaAround, type Kind, type OpeningAround, type Tas
 import { oldFillWork } from '../scope/old-fill.ts'
 import { readLayers } from '../scope/layers.ts'
 import { openingKinds, type Opening } from '../scope/index.ts'
-import { exactly, work, type Quantity } from '../units/quantity.ts'
+import { exactly, total, work, type Quantity } from '../units/quantity.ts'
 import { soldAlone } from './price.ts'
 
 export interface UnitPrice { readonly id: string; readonly what: string; readonly unit: string; readonly priceCents: Quantity<'cents'> }
@@ -37,7 +37,7 @@ export function unitPrices(books: Books, topOfFillInitialIn: Quantity<'in'>): Un
   const share = (p: Product): Product => ({ ...p, charge: 'used' })
   const price = (tasks: readonly Task[], toDollar = true): Quantity<'cents'> => soldAlone(tasks, item => share(books.blown(item) ?? books.item(item)), books, toDollar)
   const hour: Task = { id: 'hour', title: 'one person-hour', phase: 'seal', work: 'small-hole', touches: ['main'], serves: itself, role: 'crew', personHours: work(personHours, { amount: exactly(1, 'each', 'one'), rate: exactly(1, 'h/unit', 'an hour'), access: plain }), needs: [], cautions: [], proof: '' }
-  const bay: Task = { ...hour, id: 'bay', personHours: work(personHours, { amount: exactly(1, 'each', 'one bay'), rate: { ...books.rate('baffle', 0.1, 'piece'), value: books.rate('baffle', 0.1, 'piece').value + books.rate('wind-block', 0.05, 'each').value }, access: plain }),
+  const bay: Task = { ...hour, id: 'bay', personHours: work(personHours, { amount: exactly(1, 'each', 'one bay'), rate: total('h/unit', { baffle: books.rate('baffle', 0.1, 'piece'), windBlock: books.rate('wind-block', 0.05, 'each') }), access: plain }),
     needs: [{ item: books.product('baffle-16').item, quantity: exactly(1, 'each', 'one piece') }, { item: books.product('wind-block').item, quantity: exactly(1, 'each', 'one') }] }
   const hundred = exactly(100, 'ft2', 'a hundred square feet'), layer = readLayers([{ fill: 'loose-cellulose', depthIn: [1], condition: 'failed', action: 'remove' }], '', books)
   const { fittings: _, ...rest } = duct.sample

@@ -1,112 +1,101 @@
-// How a figure came about: a walk over its links, one level deep.
-import type { Estimate } from '../estimate/estimate.ts'
-import { printed } from '../estimate/to-json.ts'
-import type { Job } from '../job/job.ts'
-import { nearest } from '../findings/suggest.ts'
+// How a figure came about, on a terminal: its formula in words, in symbols and with its numbers, what went into it, and where that stands.
+import { toDigits, type ExplainOut, type InputTold, type NamedTold, type OriginTold, type StepTold } from '../estimate/told.ts'
 import { printable } from '../findings/printable.ts'
-import { inputsOf, isQuantity, walk, type Quantity } from '../units/quantity.ts'
+import { halfUp } from '../units/money.ts'
+import type { Look } from './look.ts'
+import { asciiOnly } from './terminal/ascii.ts'
+import { columns, padRight, wrap } from './terminal/sheet.ts'
+import { unitWord } from './terminal/words.ts'
 
-export type Told = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly candidates: readonly string[] }
+const NAME = 20, VALUE = 20, INDENT = 3
+/** What is left for words beside names and values; under it they stand on a line of their own. */
+const LEAST = 24
+/** Lines of a sum beyond which it is not written out with numbers. */
+const SUM = 8
+const USES = 6
 
-/** Every figure of the estimate by its path: `list.id.name` or `object.name`. */
-export function figures(made: Estimate): Map<string, Quantity> {
-  const by = new Map<string, Quantity>()
-  const visit = (value: unknown, path: string): void => {
-    if (isQuantity(value)) by.set(path, value)
-    else if (Array.isArray(value)) value.forEach((v, i) => {
-      const named = typeof v === 'object' && v !== null ? (v as { id?: unknown; item?: unknown }).id ?? (v as { item?: unknown }).item : undefined
-      visit(v, `${path}.${typeof named === 'string' ? named : i + 1}`)
-    })
-    else if (typeof value === 'object' && value !== null) for (const [k, v] of Object.entries(value)) visit(v, path === '' ? k : `${path}.${k}`)
+const SIX = 6
+const valued = (t: NamedTold & Partial<OriginTold>, digits = SIX): string => (t.as !== undefined ? t.as : `${t.about ? 'about ' : ''}${toDigits(t.value, digits)} ${unitWord(t.unit)}`.trim())
+/** Six digits of what was rounded in the output, or as many as show that way. */
+function before({ value, printed, roundedTo }: StepTold): number {
+  for (let digits = SIX; ; digits++) { const x = toDigits(value, digits); if (x === value || halfUp(x, roundedTo) === printed) return x }
+}
+
+/** Signs as they are written by hand; ASCII stays as it is, ready for a calculator. */
+const written = (symbols: string, ascii: boolean): string => ascii ? symbols
+  : symbols.replace(/ \* /g, ' · ').replace(/ \/ /g, ' ÷ ').replace(/ - /g, ' − ').replace(/(^|[(,] ?)-(?=[\w(])/g, '$1−').replace(/\bsqrt\(/g, '√(').replace(/\bpi\b/g, 'π').replace(/<=/g, '≤').replace(/==/g, '=')
+
+/** The symbols with a number in place of each name. */
+function numbered(symbols: string, inputs: readonly InputTold[], digits: number): string | undefined {
+  const by = new Map(inputs.map(i => { const x = toDigits(i.value, digits); return [i.name, x < 0 ? `(${x})` : String(x)] }))
+  if (symbols === 'sum' || symbols === 'mean') {
+    if (inputs.length > SUM || inputs.length < 2) return undefined
+    const sum = [...by.values()].join(' + ')
+    return symbols === 'sum' ? sum : `(${sum}) / ${inputs.length}`
   }
-  const { gates: _, ...out } = made.out
-  visit(out, '')
-  for (const q of made.assumed) if (q.from.is === 'assumed') by.set(q.from.id, q)
-  // What the company file says in place of a starting value goes by the same name.
-  walk([...by.values()], q => {
-    const own = q.from.is === 'row' ? /: (rates|values), (.+)$/.exec(q.from.at) : null
-    if (own) by.set(own[1] === 'rates' ? `rate.${own[2]}` : own[2]!, q)
-  })
-  return by
+  // Names of its own, given before or between brackets, stay names.
+  return symbols.replace(/[A-Za-z_]\w*(?!\w*\()/g, name => by.get(name) ?? name)
 }
 
-/** What can be asked, with its value: the figures first, then the starting values and rates. */
-export function listFigures(made: Estimate): string {
-  const all = [...figures(made)], wide = Math.max(...all.map(([name]) => name.length)) + 2
-  return `${all.map(([name, q]) => printable(`${name.padEnd(wide)}${shown(q)}${q.from.is === 'assumed' ? `   ${q.from.what}` : ''}`)).join('\n')}\n`
-}
-
-/** An input's path is its figure's path and its name. */
-function find(all: ReadonlyMap<string, Quantity>, path: string): Quantity | undefined {
-  const here = all.get(path)
-  if (here) return here
-  const cut = path.lastIndexOf('.')
-  if (cut < 0) return undefined
-  const above = find(all, path.slice(0, cut))
-  return above && inputsOf(above)[path.slice(cut + 1)]
-}
-
-const digits = (q: Quantity): string => String(Number(q.value.toPrecision(6)))
-const unit = (q: Quantity): string => q.unit === 'each' ? '' : q.from.is === 'assumed' && q.from.per !== undefined ? `h/${q.from.per}` : q.unit
-/** A word of the file stands for itself: zone 4C is picked as 4C. */
-const shown = (q: Quantity): string => (q.from.is === 'given' && q.from.as !== undefined ? q.from.as : `${digits(q)} ${unit(q)}`.trim())
-
-function origin(q: Quantity, lookup: (path: string) => string): string {
-  const { from } = q
-  switch (from.is) {
-    case 'given': return lookup(from.at)
-    case 'row': return from.at + (from.pickedBy ? `, picked by ${shown(from.pickedBy)}` : '')
-    case 'assumed': return `assumed: ${from.why}`
-    case 'worked': {
-      const lines = [...new Set(Object.values(from.inputs).flatMap(i => (i.from.is === 'given' ? [lookup(i.from.at)] : [])))]
-      return `= ${from.by.says}${lines.length > 0 ? `, ${lines.join(', ')}` : ''}`
-    }
+/** Where a figure comes from, in words; its place in the file apart. */
+function comesFrom(o: OriginTold & { readonly lines?: readonly number[] }, file: string, ascii: boolean): { readonly words: string; readonly place: string } {
+  switch (o.is) {
+    case 'given': return { words: '', place: `${o.file}:${o.line}` }
+    case 'row': return { words: (o.row ?? '') + (o.pickedBy ? `, picked by ${o.pickedBy.as ?? `${toDigits(o.pickedBy.value, SIX)} ${unitWord(o.pickedBy.unit)}`.trim()}` : ''), place: '' }
+    case 'assumed': return { words: `assumed: ${o.why}`, place: '' }
+    case 'worked': return { words: `= ${ascii ? asciiOnly(o.formula!.says) : o.formula!.says}${o.lines === undefined ? '' : `, ${o.lines.map((l, i) => `${i === 0 ? `${file}:` : ''}${l}`).join(', ')}`}`, place: '' }
   }
 }
 
-/** The figures of the output that were made from this one, through whatever stands between. */
-function usedBy(all: ReadonlyMap<string, Quantity>, q: Quantity): string[] {
-  const names = new Map<Quantity, string>(), above = new Map<Quantity, Quantity[]>()
-  for (const [name, other] of all) if (!names.has(other)) names.set(other, name)
-  walk(all.values(), other => { for (const i of Object.values(inputsOf(other))) { const list = above.get(i); if (list) list.push(other); else above.set(i, [other]) } })
-  const found: string[] = [], seen = new Set<Quantity>([q])
-  const queue = [q]
-  for (let next = queue.shift(); next; next = queue.shift()) for (const other of above.get(next) ?? []) {
-    if (seen.has(other)) continue
-    seen.add(other)
-    const name = names.get(other)
-    if (name === undefined) queue.push(other); else found.push(`${name} ${shown(other)}`)
+const cited = (source: string, obtained?: string): string => (obtained === undefined || source.includes(obtained) ? source : `${source}; ${obtained}`)
+
+/** One step as lines. */
+function stepLines(s: StepTold, file: string, look: Look): string[] {
+  const { width, ascii } = look, lines: string[] = []
+  const put = (indent: number, text: string, hang = indent): void => { wrap(text, width - hang).forEach((l, i) => lines.push(' '.repeat(i === 0 ? indent : hang) + l)) }
+  const exact = s.printed === undefined || Math.abs(s.printed - s.value) < 1e-9
+  put(0, `${s.path} = ${exact ? valued(s) : `${s.printed} ${unitWord(s.unit)}`.trim() + (before(s) === s.printed ? '' : `, from ${before(s)}`)}`, INDENT)
+  if (s.is === 'worked') {
+    const { says, symbols } = s.formula!, numbers = numbered(symbols, s.inputs, s.digits)
+    put(2, `= ${says}`, INDENT + 1)
+    if (/\W/.test(symbols)) put(2, `= ${written(symbols, ascii)}`, INDENT + 1)
+    if (numbers !== undefined && numbers !== symbols) put(2, `= ${written(numbers, ascii)}`, INDENT + 1)
+  } else if (s.is === 'assumed') {
+    put(2, s.what ?? '')
+    put(2, `assumed: ${s.why}`)
+    if (s.replacedBy !== undefined) put(2, `your own figure: ${s.replacedBy}, in the company file`)
+  } else { const { words, place } = comesFrom(s, file, ascii); put(2, words + place) }
+  const wide = Math.max(NAME, ...s.inputs.map(i => columns(i.name) + 2)), value = Math.max(VALUE, ...s.inputs.map(i => columns(valued(i, s.digits)) + 2)), from = INDENT + wide + value
+  for (const i of s.inputs) {
+    const { words, place } = comesFrom(i, file, ascii), head = `${' '.repeat(INDENT)}${padRight(i.name, wide)}`, beside = width - from >= LEAST
+    const told = words === '' ? [] : wrap(words, beside ? width - from : width - 2 * INDENT)
+    if (place !== '') {
+      // At the right edge, on the line where it has room.
+      const line = head + valued(i, s.digits), room = width - columns(line) - columns(place)
+      if (room >= 2) lines.push(line + ' '.repeat(room) + place); else lines.push(line, ' '.repeat(Math.max(0, width - columns(place))) + place)
+    } else if (beside) lines.push(head + padRight(valued(i, s.digits), value) + (told[0] ?? ''), ...told.slice(1).map(t => ' '.repeat(from) + t))
+    else lines.push(head + valued(i, s.digits), ...told.map(t => ' '.repeat(2 * INDENT) + t))
   }
-  return found
+  if (s.roundings.length > 0) put(2, `rounded ${s.roundings.join('; ')}`, INDENT + 1)
+  if (s.assumptions.length > 0) put(2, `rests on assumptions: ${s.assumptions.map(a => `${a.path} ${valued(a)}`).join(' · ')}`, INDENT + 1)
+  if (s.usedBy.length > 0) put(2, `used by: ${s.usedBy.slice(0, USES).map(u => `${u.path} ${valued(u)}`).join(' · ')}${s.usedBy.length > USES ? ` · and ${s.usedBy.length - USES} more` : ''}`, INDENT + 1)
+  const sources = new Map<string, string[]>()
+  for (const i of s.inputs) if (i.is === 'row' && i.source !== 'definition') { const key = cited(i.source!, i.obtained); sources.set(key, [...sources.get(key) ?? [], i.name]) }
+  for (const [source, names] of sources) put(2, `[${names.join(', ')}: ${source}]`, INDENT)
+  if (s.is === 'worked') put(2, `[${s.formula!.id}: ${s.formula!.source}]`, INDENT)
+  else if (s.is === 'row') put(2, `[${cited(s.source!, s.obtained)}]`, INDENT)
+  return lines
 }
 
-const NAME = 20, VALUE = 20
+/** What can be asked, one line each. */
+const listLines = (list: readonly NamedTold[]): string[] => {
+  const wide = Math.max(...list.map(f => columns(f.path))) + 2
+  return list.map(f => padRight(f.path, wide) + valued(f))
+}
 
-/**
- * One figure, one level: formula, inputs with their lines, source, and what uses it.
- * @param lookup where a pointer of the job file stands, as `file:line`
- */
-export function explainFigure(made: Estimate, _job: Job, path: string, lookup: (path: string) => string): Told {
-  const all = figures(made)
-  const q = find(all, path)
-  if (!q) {
-    const names = [...all.keys()]
-    const ending = names.filter(n => n.endsWith(`.${path}`) || n.startsWith(`${path}.`) || n.toLowerCase().includes(path.toLowerCase())), near = nearest(path, names)
-    return { ok: false, candidates: ending.length > 0 ? ending.slice(0, 12) : near === undefined ? [] : [near] }
-  }
-  const { from } = q
-  const inputs = Object.entries(inputsOf(q))
-  const wide = Math.max(NAME, ...inputs.map(([n]) => n.length + 2)), value = Math.max(VALUE, ...inputs.map(([, i]) => shown(i).length + 2))
-  const name = path.slice(path.lastIndexOf('.') + 1), rounded = all.has(path) ? printed(path.startsWith('labor.byPhase.') ? 'personHours' : name, q.value) : q.value
-  const exact = Math.abs(rounded - q.value) < 1e-9
-  const lines = [`${path} = ${exact ? shown(q) : `${rounded} ${unit(q)}`.trim() + `, from ${digits(q)}`}`]
-  if (from.is === 'worked') lines.push(`  = ${from.by.says}`)
-  else if (from.is === 'assumed') lines.push(`  ${from.what}`, `  assumed: ${from.why}`)
-  else lines.push(`  ${origin(q, lookup)}`)
-  for (const [name, i] of inputs) lines.push(`   ${name.padEnd(wide)}${shown(i).padEnd(value)}${origin(i, lookup)}`)
-  const used = usedBy(all, q)
-  if (used.length > 0) lines.push(`  used by: ${used.slice(0, 6).join(' · ')}${used.length > 6 ? ` · and ${used.length - 6} more` : ''}`)
-  if (from.is === 'worked') lines.push(`  [${from.by.id}: ${from.by.source}]`)
-  else if (from.is === 'row') lines.push(`  [${from.source}]`)
-  return { ok: true, text: `${lines.map(printable).join('\n')}\n` }
+/** The answer as text: its steps, or the figures that the words fit. */
+export function terminalExplained(out: ExplainOut, look: Look): string {
+  const lines = out.steps.length > 0 ? out.steps.flatMap((s, i) => [...(i === 0 ? [] : ['']), ...stepLines(s, out.file, look)])
+    : [...(out.asked === undefined ? [] : [`${out.asked} fits ${out.figures.length} figures:`]), ...listLines(out.figures)]
+  return `${lines.map(l => (look.ascii ? asciiOnly(printable(l)) : printable(l)).trimEnd()).join('\n')}\n`
 }

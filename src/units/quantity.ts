@@ -32,7 +32,7 @@ export interface Formula<A extends Args = any, U extends Unit = Unit> {
   readonly says: string
   /**
    * The same in symbols: names of the arguments with + - * / ^, min, max, sqrt, abs, exp, log, pi, `test ? then : else`; steps and functions of its own before the result, each with a semicolon.
-   * `up`, `down` and `halfUp` round to a whole, or to a multiple of a second argument; `logMean` of two numbers. `sum`, `mean` and `hypot` alone take every input.
+   * `up`, `down` and `halfUp` round to a whole, or to a multiple of a second argument; `logMean` of two numbers. `sum`, `mean`, `hypot` and `std` alone take every input.
    */
   readonly symbols: string
   readonly args: A

@@ -3,6 +3,9 @@ import { all, create } from 'mathjs/number'
 
 const math = create(all!)
 
+/** Formulas of a list: they take every input. */
+export const OF_LINES: ReadonlySet<string> = new Set(['sum', 'mean', 'hypot', 'std'])
+
 /** A figure that is 12.000000000000002 by arithmetic is 12. */
 const SLIP = 1e-9
 const helpers = {
@@ -21,8 +24,8 @@ const compile = (symbols: string) => {
 
 /** Works the symbols out with these inputs. */
 export function evaluated(symbols: string, inputs: Readonly<Record<string, number>>): number {
-  if (symbols === 'sum' || symbols === 'mean' || symbols === 'std') return math[symbols](Object.values(inputs)) as number
   if (symbols === 'hypot') return math.hypot(0, ...Object.values(inputs))
+  if (OF_LINES.has(symbols)) return (math as unknown as Record<string, (x: number[]) => number>)[symbols]!(Object.values(inputs))
   const made = compile(symbols).evaluate({ ...helpers, ...inputs })
   const last = typeof made === 'object' && made !== null && 'entries' in made ? (made as { entries: unknown[] }).entries.at(-1) : made
   if (typeof last !== 'number') throw new Error(`${symbols} gives ${String(last)}`)

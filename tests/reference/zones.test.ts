@@ -4,10 +4,11 @@ import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { demoCompany, demoPrices } from '../../src/books/demo.ts'
 import { shelf } from '../../src/books/open.ts'
-import { lookup, openJob } from '../../src/cli/jobs.ts'
+import { openJob } from '../../src/cli/jobs.ts'
 import { estimateJson } from '../../src/estimate/to-json.ts'
 import { jobSchema } from '../../src/job/job-file.ts'
-import { explainFigure } from '../../src/papers/explain.ts'
+import { figures } from '../../src/estimate/figures.ts'
+import { steps } from '../../src/estimate/told.ts'
 import { aliases } from '../../src/reference/counties/aliases.ts'
 import { counties } from '../../src/reference/counties/index.ts'
 import { editions, targets, type Edition } from '../../src/reference/targets.ts'
@@ -135,11 +136,12 @@ describe('the zone of a house', () => {
     expect(text).toContain(`house: {${house}}`)
     return openJob(Buffer.from(text), 'a.job.yaml')
   }
+  const explained = ({ estimate, job }: Extract<ReturnType<typeof opened>, { sound: true }>) => { const figs = figures(estimate, job); return steps(figs, job, 'areas.main.targetR', figs.all.get('areas.main.targetR')!, false)[0]! }
   const sound = (house: string, edition: Edition) => {
     const made = opened(house, edition)
     if (!made.sound) throw new Error(made.findings.map(f => f.code).join(' '))
     const json = estimateJson(made.estimate, made.job)
-    return { json, targetR: json.areas[0]!.targetR, explained: explainFigure(made.estimate, made.job, 'areas.main.targetR', lookup(made)), codes: made.findings.map(f => f.code).filter(c => !c.endsWith('-out-of-band')) }
+    return { json, targetR: json.areas[0]!.targetR, explained: explained(made), codes: made.findings.map(f => f.code).filter(c => !c.endsWith('-out-of-band')) }
   }
   test('comes from the map of the edition: Sauk County WI is in zone 6 before 2021, R-49, and in zone 5 from then on, R-60', () => {
     const before = sound('state: WI, county: Sauk', 'iecc-2018'), since = sound('state: WI, county: Sauk', 'iecc-2021')
@@ -151,8 +153,9 @@ describe('the zone of a house', () => {
   })
   test('the figure says map, county and the line of the job file', () => {
     const { explained } = sound('state: WI, county: sauk', 'iecc-2018')
-    expect(explained.ok && explained.text).toMatch(/^areas\.main\.targetR = 49 R\n {2}targets: iecc-2018, table R402\.1\.2, zone 6; county map before 2021: Sauk County WI, .*\n {3}pickedBy +sauk +a\.job\.yaml:3\n/)
-    expect(explained.ok && explained.text).toContain('US Department of Energy, county table')
+    expect(explained).toMatchObject({ path: 'areas.main.targetR', value: 49, table: 'targets', inputs: [{ name: 'pickedBy', as: 'sauk', file: 'a.job.yaml', line: 3 }] })
+    expect(explained.row).toMatch(/^targets: iecc-2018, table R402\.1\.2, zone 6; county map before 2021: Sauk County WI$/)
+    expect(explained.source).toContain('US Department of Energy, county table')
   })
   test('a zone in the file wins, and a note says where the map differs', () => {
     const own = sound('state: WI, county: Sauk, climateZone: 6', 'iecc-2009')
@@ -160,7 +163,7 @@ describe('the zone of a house', () => {
     expect(own.codes).toEqual([])
     const differs = sound('state: IA, county: Story, climateZone: 6', 'iecc-2009')
     expect(differs).toMatchObject({ targetR: 49, codes: ['zone-differs-from-map'], json: { basis: { climateZone: '6' } } })
-    expect(differs.explained.ok && differs.explained.text).toContain('a.job.yaml:3')
+    expect(differs.explained.inputs[0]).toMatchObject({ file: 'a.job.yaml', line: 3 })
     expect(sound('state: AK, county: Ketchikan Gateway, climateZone: 5', 'iecc-2021').codes, 'marine 5 is in the row of 5').toEqual([])
     expect(sound('state: WA, county: King, climateZone: 4', 'iecc-2012').codes, 'marine 4 has a row of its own').toEqual(['zone-differs-from-map'])
   })

@@ -1,30 +1,50 @@
 import type { Command } from 'commander'
+import type { ExplainOut } from '../../estimate/told.ts'
 import type { BookFiles } from '../book-files.ts'
 import { bookOptions } from '../book-options.ts'
 import { inputs } from '../inputs.ts'
 import { exit, type Run } from '../run.ts'
 
-/** `explain`: how one figure of an estimate came about. */
+interface Options extends BookFiles { readonly deep?: boolean; readonly json?: boolean }
+/** As many names as are read at a glance. */
+const NEAR = 12
+/** Lines longer than this are not followed to their end. */
+const WIDEST = 100
+
+/** `explain`: how a figure of an estimate came about. */
 export function addExplain(root: Command, run: Run): void {
   bookOptions(root.command('explain')
-    .description('how a figure came about: its formula, and what went into it')
+    .description('how a figure came about: its formula, what went into it, from which line, row and source')
     .argument('<file>', 'a job file; - reads what is piped in')
-    .argument('[figure]', 'a figure of the estimate, as list.id.name or object.name; without one, all that can be asked'))
-    .addHelpText('after', '\nExamples:\n  lidwork explain quince-lane.job.yaml areas.main.bags\n  lidwork explain quince-lane.job.yaml price.totalCents\n')
-    .action(async (word: string, figure: string | undefined, books: BookFiles) => {
-      const { jobOpener, lookup, reportOf } = await import('../jobs.ts')
-      const { explainFigure, listFigures } = await import('../../papers/explain.ts')
+    .argument('[figure]', 'a figure: its path in the estimate, areas.main.bags or areas[0].bags, or a name, bags; without one, all that can be asked')
+    .option('--deep', 'all steps below it too, each once')
+    .option('--json', 'for other programs, in full precision'))
+    .addHelpText('after', '\nExamples:\n  lidwork explain quince-lane.job.yaml areas.main.bags\n  lidwork explain quince-lane.job.yaml total --deep\n  lidwork explain quince-lane.job.yaml\n')
+    .action(async (word: string, asked: string | undefined, { deep = false, json = false, ...books }: Options) => {
+      const { jobOpener, reportOf } = await import('../jobs.ts')
+      const { figures, meant } = await import('../../estimate/figures.ts')
+      const { EXPLAIN_FORMAT, listed, steps, unitOf } = await import('../../estimate/told.ts')
+      const { terminalExplained } = await import('../../papers/explain.ts')
+      const files = await inputs(run, [word])
+      if (files.length > 1) { await run.fail(exit.wrongUse, `explain takes one job file, and in ${word} are ${files.length}`); return }
       const openJob = await jobOpener(run, books)
       if (!openJob) return
-      for (const input of await inputs(run, [word])) await run.guard(input.file, async () => {
+      for (const input of files) await run.guard(input.file, async () => {
         const bytes = await input.read()
         if (bytes === undefined) return
         const opened = await openJob(bytes, input.file)
         if (!opened.sound) { run.met(exit.findings); await run.say(reportOf(opened)); return }
-        if (figure === undefined) { await run.print(listFigures(opened.estimate)); return }
-        const told = explainFigure(opened.estimate, opened.job, figure, lookup(opened))
-        if (told.ok) await run.print(told.text)
-        else await run.fail(exit.wrongUse, `the estimate has no figure ${figure}${told.candidates.length === 0 ? '' : `; near it: ${told.candidates.join(', ')}`}`)
+        const { job, estimate } = opened, figs = figures(estimate, job), means = asked === undefined ? undefined : meant(figs, asked)
+        if (means?.is === 'none') {
+          await run.fail(exit.wrongUse, `the estimate has no figure ${asked}${means.near.length === 0 ? `; lidwork explain ${input.file} lists them` : `; near it: ${means.near.slice(0, NEAR).join(', ')}`}`)
+          return
+        }
+        const look = run.look(), out: ExplainOut = {
+          format: EXPLAIN_FORMAT, job: job.data.job.id, file: input.file, ...(asked === undefined ? {} : { asked }),
+          figures: means?.is === 'one' ? [{ path: means.path, value: means.figure.value, unit: unitOf(means.figure) }] : listed(figs, means?.paths),
+          steps: means?.is === 'one' ? steps(figs, job, means.path, means.figure, deep) : [],
+        }
+        await run.print(json ? `${JSON.stringify(out, undefined, 2)}\n` : terminalExplained(out, { ...look, width: Math.min(look.width, WIDEST) }))
       })
     })
 }

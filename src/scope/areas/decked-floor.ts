@@ -1,5 +1,5 @@
 import * as f from '../../fields/index.ts'
-import { personHours } from '../../calc/arithmetic.ts'
+import { personHours, share } from '../../calc/arithmetic.ts'
 import { baysOf, cavityDepth, holesNeeded } from '../../calc/dense.ts'
 import { ceilingLoad, joistShare, topOfFill } from '../../calc/fill.ts'
 import { fieldU, finalR, joistPathR, needR, seriesR, shortR } from '../../calc/heat.ts'
@@ -57,7 +57,8 @@ export const deckedFloor = area({
     const targetR = item.rValue === undefined ? books.target() : q('rValue'), addedR = work(shortR, { targetR, existingR: old.existingR }), need = work(needR, { shortR: addedR })
     const fills = need.value > 0 && depthIn.value > 0, p = packed(chosen, size.netAreaFt2, framing, depthIn, books), limit = ceilingLimit(found)
     const load = work(ceilingLoad, { keptPsf: old.keptPsf, addedPsf: p.psf }), over = fills ? loadGates(found, load, limit, books) : { gates: [], tasks: [] }
-    const shorter = item.rectanglesFt.map(([a, b]) => Math.min(a, b)), holes = work(holesNeeded, { bays: work(baysOf, { widthFt: { ...size.netAreaFt2, unit: 'ft' as const, value: size.netAreaFt2.value / Math.max(...shorter) }, spacingIn }), lengthFt: given(Math.max(...shorter), 'ft', `${at}/rectanglesFt`), apartFt: books.start('holes-apart', 4, 'ft', 'distance of drilled holes in one bay', 'common practice, no source') })
+    const lengthFt = given(Math.max(...item.rectanglesFt.map(([a, b]) => Math.min(a, b))), 'ft', `${at}/rectanglesFt`), widthFt = { ...work(share, { part: size.netAreaFt2, whole: lengthFt }), unit: 'ft' as const }
+    const holes = work(holesNeeded, { bays: work(baysOf, { widthFt, spacingIn }), lengthFt, apartFt: books.start('holes-apart', 4, 'ft', 'distance of drilled holes in one bay', 'common practice, no source') })
     const base = baseR(), joistR = work(joistPathR, { base, joistIn, woodPerInch: woodPerInch(), keptAboveIn: none('in', 'boards lie on the joists'), keptPerInch: none('R/in', 'none'), newAboveIn: none('in', 'boards lie on the joists'), newPerInch: none('R/in', 'none') })
     const u = (fill: typeof old.existingR) => work(fieldU, { framing, gaps: none('fraction', 'packed'), cavityR: work(seriesR, { base, fill }), gapR: work(seriesR, { base, fill }), joistR })
     const packing: Task[] = fills ? [

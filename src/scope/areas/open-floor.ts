@@ -1,5 +1,5 @@
 import * as f from '../../fields/index.ts'
-import { personHours } from '../../calc/arithmetic.ts'
+import { netOf, personHours } from '../../calc/arithmetic.ts'
 import { bags, ceilingLoad, exposedJoist, joistShare, layerWeight, markers, topOfFill } from '../../calc/fill.ts'
 import { averageR, finalR, gappedR, needR, shortR } from '../../calc/heat.ts'
 import { height } from '../../calc/seal.ts'
@@ -187,12 +187,13 @@ export function floorTakeoff(found: Found<Floor>, books: Books, around: FloorAro
 function inRoom(wanted: ChartAnswer, chosen: BlownProduct, need: Quantity<'R'>, keptIn: Quantity<'in'>, roomIn: Quantity<'in'>): ChartAnswer {
   const fits = (a: ChartAnswer): boolean => a.is === 'row' && keptIn.value + a.row.initialDepthIn.value <= roomIn.value + 1e-9
   if (fits(wanted)) return wanted
+  const ofR = (r: number): Quantity<'R'> => ({ ...work(netOf, { whole: need, leftOut: exactly(need.value - r, 'R', 'no room for it: the most of the chart whose blown depth fits') }), unit: 'R' })
   for (let r = Math.floor(need.value) - 1; r > 0; r--) {
-    const less = chosen.answer({ ...need, value: r })
+    const less = chosen.answer(ofR(r))
     if (less.is === 'leave') break
     if (fits(less)) return less
   }
-  const least = chosen.answer({ ...need, value: 1 })
+  const least = chosen.answer(ofR(1))
   return least.is === 'leave' ? least : { is: 'leave', first: least.is === 'row' ? least.row : least.last }
 }
 
