@@ -14,6 +14,7 @@ import { studentT } from '../reference/coverage.ts'
 import { asTape } from '../units/tape.ts'
 import { exactly, given, overList, row, total, work, type Quantity, type Unit } from '../units/quantity.ts'
 import type { Linked } from './estimate.ts'
+import { guarded } from './guarded.ts'
 import type { RangesOut, UncertainOut } from './output.ts'
 import { plan, priced, productOf, type Plan } from './plan.ts'
 import { soldAlone } from './price.ts'
@@ -24,7 +25,7 @@ type Hours = Quantity<'h'>
 const inUnit = <U extends Unit>(unit: U, q: Quantity): Quantity<U> => ({ ...q, unit })
 
 /** A house as it would be priced: before the rounding step, so that small moves are seen. */
-interface Priced { readonly cents: Cents; readonly hours: Hours; readonly planned: Plan }
+interface Priced { readonly cents: Cents; readonly totalCents: Cents; readonly hours: Hours; readonly planned: Plan }
 /** What may be off, and the survey at each of its ends. */
 interface Doubt { readonly path: string; readonly why: UncertainOut['why']; readonly stands: string; readonly better: string; readonly ends: readonly End[]; readonly more?: { readonly cents: Cents; readonly hours: Hours } }
 interface End { readonly says: number | string; readonly data: JobFile }
@@ -53,7 +54,7 @@ export function ranges(job: Job, books: Books): Linked<RangesOut> | undefined {
   }
   const join = <U extends Unit>(unit: U, of: (m: (typeof moves)[number]) => Quantity): Quantity<U> => overList(joined, unit, Object.fromEntries(moves.map(m => [m.doubt.path, of(m)])))
   const down = join('cents', m => m.down), up = join('cents', m => m.up), step = books.company.roundingCents, hundredth = exactly(0.01, 'h', 'hours are told to 0.01'), cent = exactly(1, 'cents', 'cents are whole')
-  const { totalCents } = priced(now.planned, books).prices as { totalCents: Cents }
+  const { totalCents } = now
   // Ends are what would be offered: in the steps of the company. Where nothing moves it, the price is its own end.
   const ends = (far: Cents, of: typeof lowEnd): Cents => far.value === 0 ? totalCents : inUnit('cents', work(of, { expected: now.cents, moved: far, step: step.value > 0 ? step : cent }))
   const uncertain = moves.map(m => ({ ...m, narrows: inUnit('cents', work(narrowed, { below: down, above: up, ownBelow: m.down, ownAbove: m.up })) }))
@@ -71,11 +72,13 @@ const MOST_AGAIN = exactly(3, 'each', 'measurements asked for again').value
 const methodOf = (books: Books): string => `Each uncertain figure of the survey at both its ends, one at a time, the whole house taken off anew; what that moves is joined by squares, as errors that have nothing to do with each other (JCGM 100, 5.1.2); no random numbers. A figure written ~ may be off by ${aboutPct(books).value} %; the mean of probes by its standard errors, to hold nine of ten (Student’s t). Rates, wages, prices and what the price leaves out are taken as they are.`
 
 function pricedOnce(data: JobFile, books: Books): Priced | { readonly refused: string } {
-  const planned = plan(data, books), error = planned.taken.findings.find(f => f.severity === 'error')
+  const refused: Finding[] = []
+  const taken = guarded('', refused, () => { const planned = plan(data, books); return { planned, prices: priced(planned, books).prices as { totalCents?: Cents; roundingCents?: Cents } } })
+  const error = [...refused, ...taken?.planned.taken.findings ?? []].find(f => f.severity === 'error')
   if (error) return { refused: sentence(error) }
-  if (planned.verdict === 'stop') return { refused: 'nothing may start in this house' }
-  const { totalCents, roundingCents } = priced(planned, books).prices as { totalCents: Cents; roundingCents: Cents }
-  return { planned, cents: work(difference, { after: totalCents, before: roundingCents }), hours: total('h', Object.fromEntries(planned.steps.map(s => [s.id, s.personHours]))) }
+  const { planned, prices: { totalCents, roundingCents } } = taken!
+  if (!totalCents || !roundingCents) return { refused: 'nothing may start in this house' }
+  return { planned, totalCents, cents: work(difference, { after: totalCents, before: roundingCents }), hours: total('h', Object.fromEntries(planned.steps.map(s => [s.id, s.personHours]))) }
 }
 
 /** Two prices of different work are no range. */

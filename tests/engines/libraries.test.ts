@@ -50,7 +50,7 @@ describe('units, against js-quantities', () => {
     close(btu('gas'), inUnits('1 therm', 'btu'), 5e-4)
   })
   test('coefficients of the basic model: those of the handbook in liters, centimeters and kelvins, turned', () => {
-    // (L/s)²/(cm⁴·K) by stories, (L/s)²/(cm⁴·(m/s)²) by stories and shelter: ASHRAE Handbook Fundamentals 2001 ch. 26 (from memory, high); both columns are rounded there.
+    // (L/s)²/(cm⁴·K) by stories, (L/s)²/(cm⁴·(m/s)²) by stories and shelter: ASHRAE Handbook Fundamentals, as the EnergyPlus engineering reference prints them (seen); both sets are rounded.
     const STACK = [0.000145, 0.00029, 0.000435], WIND = [[0.000319, 0.000246, 0.000174, 0.000104, 0.000032], [0.00042, 0.000325, 0.000231, 0.000137, 0.000042], [0.000494, 0.000382, 0.000271, 0.000161, 0.000049]]
     const square = (inUnits('0.001 m3/s', 'ft3/min') / inUnits('1 cm2', 'in2')) ** 2, mph = inUnits('1 m/s', 'mph')
     infiltrationHeights.rows.forEach((r, i) => {

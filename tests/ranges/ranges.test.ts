@@ -2,7 +2,10 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import type { EstimateOut, RangesOut } from '../../src/estimate/output.ts'
+import { ranges } from '../../src/estimate/ranges.ts'
+import { plain } from '../../src/estimate/to-json.ts'
 import { lidwork } from '../cli/test-io.ts'
+import { booksFor, jobOf, onHouses } from '../property/job.ts'
 
 const folder = new URL('../../examples/', import.meta.url)
 const example = (name: string): string => readFileSync(new URL(`${name}.job.yaml`, folder), 'utf8')
@@ -86,9 +89,14 @@ describe('what one figure moves is what editing the file moves', () => {
     const to = (mean: number): string => swap(quince, probes, `[${[3.5, 3.25, 3.5, 3.75, 3.5].map(d => (d * mean / 3.5).toFixed(6)).join(', ')}]`)
     same(u as never, await moves(quince, to(3.5 - 0.168391), to(3.5 + 0.168391)))
   })
-  test('a single probe by 30 %, and a company may say otherwise', async () => {
+  test('a single probe by 30 %, and a company may say otherwise, of what is about too', async () => {
     const one = swap(quince, '[3 1/2, 3 1/4, 3 1/2, 3 3/4, 3 1/2]', '[3 1/2]')
     expect(await of(one, '/areas/0/existing/0/depthIn')).toMatchObject({ stands: '1 probe, 3 1/2 in', ends: [2.45, 4.55] })
+    const company = (await lidwork('company new c.yaml')).files['c.yaml']!, own = `${company}\nvalues:\n  - {id: one-probe-off, value: 20}\n  - {id: about-off, value: 5}\n`
+    const { uncertain, method } = (JSON.parse((await lidwork('estimate a.job.yaml --json --ranges --company c.yaml', { files: { 'a.job.yaml': one, 'c.yaml': own } })).out) as EstimateOut).ranges!
+    expect(uncertain.find(u => u.why === 'probes' && u.path.startsWith('/areas/0/existing/0'))!.ends).toEqual([2.8, 4.2])
+    expect(uncertain.find(u => u.path === '/openings/7/lengthFt')!.ends).toEqual([144.4, 159.6])
+    expect(method).toContain('A figure written ~ may be off by 5 %')
   })
   test('probes written ~ are off twice over: by their spread and by themselves', async () => {
     const rough = swap(quince, '[3 1/2, 3 1/4, 3 1/2, 3 3/4, 3 1/2]', '[~3 1/2, 3 1/4, 3 1/2, 3 3/4, ~3 1/2]')
@@ -148,6 +156,24 @@ describe('at the edges', () => {
     const text = await run(example('quince-lane-14'), '--ranges --ascii')
     expect(text.slice(text.indexOf('by the survey'))).toMatch(/^[\x20-\x7e\n]+$/)
   })
+})
+
+test('on generated houses: the ends lie round the price, each move is told, nothing throws', () => {
+  let uncertain = 0
+  onHouses(({ data, json }) => {
+    const linked = ranges(jobOf(data), booksFor(data)), r = linked && plain(linked, '') as RangesOut
+    expect(r === undefined).toBe(json.verdict === 'stop')
+    if (!r) return
+    uncertain += r.uncertain.length
+    expect([r.totalCentsExpected, r.personHoursExpected]).toEqual([json.price.totalCents, json.labor.personHours])
+    // A price that is taxed or rounded once more may lie a step under the high end.
+    expect(r.totalCentsLow).toBeLessThanOrEqual(r.totalCentsExpected)
+    expect(r.totalCentsHigh).toBeGreaterThanOrEqual(r.totalCentsExpected - 500)
+    expect(r.personHoursLow).toBeLessThanOrEqual(r.personHoursExpected + 0.01)
+    expect(r.personHoursHigh).toBeGreaterThanOrEqual(r.personHoursExpected - 0.01)
+    for (const u of r.uncertain) expect(Math.min(u.downCents, u.upCents, u.downHours, u.upHours, u.narrowsCents), u.path).toBeGreaterThanOrEqual(0)
+  }, 60)
+  expect(uncertain).toBeGreaterThan(40)
 })
 
 /** Density of Student's t, and its area between −t and t by Simpson's rule. */

@@ -24,6 +24,7 @@ export default [
   ]),
   ...group({ formula: 'block-area', ...byHand, tolerance: 0.005, toleranceWhy: 'half of the last digit' }, [{ id: '17 bays of 2x6 at 16 in', inputs: { bays: 17, spacingIn: 16, framingIn: 1.5, depthIn: 5.5 }, expected: 9.41, note: '17 · 14.5 · 5.5 ÷ 144 = 9.41' }]),
   ...group({ formula: 'block-edge', ...byHand }, [{ id: '17 bays of 2x6 at 16 in', inputs: { bays: 17, spacingIn: 16, framingIn: 1.5, depthIn: 5.5 }, expected: 680, note: '17 · 2 · 20 = 680' }]),
+  ...group({ formula: 'r-gapped', source: 'a builder’s page on an attic hatch: a fifth of it bare, R-38 on the rest, 3 for films and panel: 1 ÷ (R + 3) = 0.8 ÷ 41 + 0.2 ÷ 3, R 8.6', obtained: 'published, seen in a copy', ...digit(0.1) }, [{ id: 'hatch, a fifth bare', inputs: { r: 38, gaps: 0.2, base: 3 }, expected: 8.6 }]),
   ...group({ formula: 'r-gapped', source: 'worked out apart from the program: base 1.67 on both paths', obtained: 'computed independently', ...digit(0.1) }, [
     { id: 'R-19, 5 % gaps: 11.5', inputs: { r: 19, gaps: 0.05, base: 1.67 }, expected: 11.5 },
     { id: 'R-30, 5 % gaps: 15.0', inputs: { r: 30, gaps: 0.05, base: 1.67 }, expected: 15 },

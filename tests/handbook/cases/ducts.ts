@@ -76,4 +76,5 @@ export default [
     { id: 'two runs of 20 ft', inputs: { lengthFt: 20, perFt: 0.05, perEnd: 0.3, runs: 2, access: 1 }, expected: 3.2, note: '(20 · 0.05 + 2 · 0.3) · 2 = 3.2' },
     { id: 'hard to reach', inputs: { lengthFt: 10, perFt: 0.05, perEnd: 0.3, runs: 1, access: 2 }, expected: 2.2, note: '(0.5 + 0.6) · 2 = 2.2' },
   ]),
+  ...group({ formula: 'duct-heat', source: 'Washington WAC 51-11C-61081: 0.0180 Btu for a cubic foot and °F at sea level', obtained: 'published, seen', table: 'WAC heat of air', tolerance: 30, toleranceWhy: 'half of the last printed digit of 0.0180, which is 0.3 %' }, [{ id: '200 cfm, 50 °F', inputs: { cfm: 200, enteringF: 120, leavingF: 70, runs: 1 }, expected: 0.018 * 12000 * 50 }]),
 ]

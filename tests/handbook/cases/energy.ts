@@ -42,4 +42,6 @@ export default [
   ...group({ formula: 'output-by-floor', ...byHand }, [{ id: '1,800 ft²', inputs: { floorFt2: 1800, perFt2: 33 }, expected: 59400, note: '1800 · 33 = 59,400' }]),
   ...group({ formula: 'duct-leak-default', ...byHand }, [{ id: '11 % of 1,000', inputs: { cfm: 1000, share: 0.11 }, expected: 110, note: '1000 · 0.11 = 110' }]),
   ...group({ formula: 'duct-ua', ...byHand }, [{ id: '50 ft² at 0.2', inputs: { skinFt2: 50, u: 0.2 }, expected: 10, note: '50 · 0.2 = 10' }]),
+  ...group({ formula: 'heat-of-air', source: 'Washington WAC 51-11C-61081: 0.0180 Btu for a cubic foot and °F at sea level', obtained: 'published, seen', table: 'WAC heat of air', tolerance: 7.2, toleranceWhy: 'half of the last printed digit of 0.0180, which is 0.3 %' }, [{ id: '100 cfm, a degree day: 6,000 ft³ an hour', inputs: { cfm: 100, degreeDays: 1 }, expected: 0.018 * 6000 * 24 }]),
+  ...group({ formula: 'temp-rise', source: 'Washington WAC 51-11C-61081: 0.0180 Btu for a cubic foot and °F at sea level', obtained: 'published, seen', table: 'WAC heat of air', tolerance: 0.17, toleranceWhy: 'half of the last printed digit of 0.0180, which is 0.3 %' }, [{ id: '64,800 Btu/h in 1,000 cfm', inputs: { outputBtuh: 64800, cfm: 1000 }, expected: 64800 / (0.018 * 60000) }]),
 ]
