@@ -78,6 +78,7 @@ export async function schemaFiles() {
 /** What the program writes for others, by the type of it: the schema follows. Other names may come beside these. */
 const OUTPUTS = [
   { name: 'estimate', path: 'src/estimate/output.ts', type: 'EstimateOut' },
+  { name: 'explain', path: 'src/estimate/told-output.ts', type: 'ExplainOut' },
   { name: 'options', path: 'src/estimate/options-output.ts', type: 'OptionsOut' },
   { name: 'as-built', path: 'src/closeout/output.ts', type: 'AsBuiltOut' },
   { name: 'learned', path: 'src/closeout/learn.ts', type: 'LearnedOut' },

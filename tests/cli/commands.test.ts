@@ -1,4 +1,5 @@
 // The commands on files in memory: what reaches stdout, what reaches stderr, and the exit code.
+import type { ExplainOut } from '../../src/estimate/told-output.ts'
 import { Ajv } from 'ajv'
 import { describe, expect, test } from 'vitest'
 import { parse } from 'yaml'
@@ -154,12 +155,59 @@ describe('explain', () => {
   test('a figure with what went into it', async () => {
     const { code, out, err } = await lidwork('explain a.job.yaml areas.main.netAreaFt2', { files: at('a.job.yaml') })
     expect([code, err]).toEqual([0, ''])
-    expect(out).toContain('areas.main.netAreaFt2 = 1344 ft2') // 48 × 28
+    expect(out).toContain('areas.main.netAreaFt2 = 1344 ft²') // 48 × 28
   })
   test('a figure that is not there names its neighbors', async () => {
     const { code, out, err } = await lidwork('explain a.job.yaml areas.main.bag', { files: at('a.job.yaml') })
     expect([code, out]).toEqual([2, ''])
     expect(err).toMatch(/^lidwork: the estimate has no figure areas\.main\.bag; near it: .*areas\.main\.bags/)
+  })
+  const asked = async (words: string) => lidwork(`explain a.job.yaml ${words}`, { files: at('a.job.yaml') })
+  test('a path by positions or pointers, as jq and programs write it, is the same figure', async () => {
+    const { out } = await asked('areas.main.bags')
+    for (const words of ['areas[0].bags', 'areas.0.bags', '.areas[0].bags', '$.areas[0].bags', '/areas/0/bags', 'Areas.Main.Bags']) expect((await asked(words)).out, words).toBe(out)
+  })
+  test('a name that fits one figure is that figure, with or without its unit and its list', async () => {
+    for (const words of ['depositCents', 'price.deposit', 'price.depositCents']) expect((await asked(words)).out, words).toMatch(/^price\.depositCents = /)
+  })
+  test('a name that fits several lists them, as the beginning of a path does', async () => {
+    const { code, out } = await asked('personHours')
+    expect([code, out]).toEqual([0, expect.stringMatching(/^personHours fits \d+ figures:\n/)])
+    for (const line of out.split('\n').slice(1, -1)) expect(line).toMatch(/^[\w.-]+\.personHours +[\d.]+ h$/)
+    expect((await asked('price')).out).toContain('\nprice.totalCents ')
+  })
+  test('an input is asked by its name behind its figure; a wrong one names those there are', async () => {
+    expect((await asked('areas.main.bags.framingShare')).out).toMatch(/^areas\.main\.bags\.framingShare = /)
+    expect((await asked('areas.main.bags.framing')).err).toMatch(/near it: .*areas\.main\.bags\.framingShare/)
+  })
+  test('a starting value says how a company replaces it', async () => { expect((await asked('rate.hatch')).out).toContain('your own figure: rates, work hatch, in the company file') })
+  test('--deep goes down to lines, rows and assumptions, each step once', async () => {
+    const { out } = await asked('price.totalCents --deep')
+    const heads = out.split('\n').filter(l => /^\S/.test(l)).map(l => l.split(' = ')[0]!)
+    expect(heads[0]).toBe('price.totalCents')
+    expect(heads).toEqual(expect.arrayContaining(['price.costCents', 'areas.main.bags']))
+    expect(new Set(heads).size).toBe(heads.length)
+  })
+  test('--json is whole, in full precision, and as its schema says', async () => {
+    const schema = JSON.parse((await lidwork('schema explain')).out) as object
+    const validate = new Ajv({ strict: true, allowUnionTypes: true, allErrors: true }).compile(schema)
+    for (const words of ['', 'personHours', 'areas.main.bags', 'price.totalCents --deep', 'areas.main.targetR']) {
+      const told = JSON.parse((await asked(`${words} --json`)).out) as object
+      expect(validate(told), `${words}: ${JSON.stringify(validate.errors)}`).toBe(true)
+    }
+    const { steps: [step] } = JSON.parse((await asked('areas.main.bags --json')).out) as ExplainOut
+    const { netAreaFt2, framingShare, exposedJoistIn, settledDepthIn, coverageFt2 } = Object.fromEntries(step!.inputs.map(i => [i.name, i.value])) as Record<string, number>
+    // ASTM C1630: framing is deducted from the floor; 16 CFR 460.12: coverage of the row.
+    expect(netAreaFt2! * (1 - framingShare! * Math.min(exposedJoistIn!, settledDepthIn!) / settledDepthIn!) / coverageFt2!).toBeCloseTo(step!.value, 9)
+    expect(step!.inputs.find(i => i.name === 'coverageFt2')).toMatchObject({ is: 'row', source: expect.stringContaining('16 CFR 460.12') as string })
+  })
+  test('ASCII alone where it is asked for, symbols ready for a calculator', async () => {
+    const { out } = await asked('areas.main.bags --ascii')
+    expect(out).toMatch(/^[\n\x20-\x7e]*$/)
+    expect(out).toMatch(/= \d+ \* \(1 - [\d.]+ \* min\([\d.]+, [\d.]+\) \/\s+[\d.]+\) \/ [\d.]+/)
+  })
+  test('no line is wider than the terminal', async () => {
+    for (const width of [60, 80, 100]) for (const line of (await asked(`price.totalCents --deep --width ${width}`)).out.split('\n')) expect(line.length, line).toBeLessThanOrEqual(width)
   })
 })
 

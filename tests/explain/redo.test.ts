@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { openJob } from '../../src/cli/jobs.ts'
 import { figures } from '../../src/estimate/figures.ts'
-import { EXPLAIN_FORMAT, steps } from '../../src/estimate/told.ts'
+import { steps } from '../../src/estimate/told.ts'
 import { terminalExplained } from '../../src/papers/explain.ts'
 import { walk, type Quantity } from '../../src/units/quantity.ts'
 import { evaluated, OF_LINES } from './engine.ts'
@@ -52,7 +52,7 @@ describe.each(names)('%s', name => {
     for (const [q, path] of paths) {
       if (q.from.is !== 'worked') continue
       const { by } = q.from, { usedBy: _, ...bare } = steps(figs, job, path, q, false)[0]!
-      const text = terminalExplained({ format: EXPLAIN_FORMAT, job: '', file: `examples/${name}`, figures: [], steps: [{ ...bare, usedBy: [] }] }, look)
+      const text = terminalExplained({ format: 'lidwork-explain/1', job: '', file: `examples/${name}`, figures: [], steps: [{ ...bare, usedBy: [] }] }, look)
       const page = read(text), said = (what: string): string => `${what}\n${text}`
       expect(page.inputs.size, said('every input is printed')).toBe(Object.keys(q.from.inputs).length)
       // The symbols as printed; of a list the one word.
@@ -74,7 +74,7 @@ describe.each(names)('%s', name => {
 
   test('what the output rounds is half up to its step, from the digits beside it', () => {
     for (const [path, q] of figs.all) {
-      const [s] = steps(figs, job, path, q, false), page = read(terminalExplained({ format: EXPLAIN_FORMAT, job: '', file: '', figures: [], steps: [{ ...s!, usedBy: [] }] }, look))
+      const [s] = steps(figs, job, path, q, false), page = read(terminalExplained({ format: 'lidwork-explain/1', job: '', file: '', figures: [], steps: [{ ...s!, usedBy: [] }] }, look))
       if (s!.roundedTo === undefined) continue
       expect(evaluated('halfUp(x, step)', { x: Number(page.before), step: s!.roundedTo }), path).toBeCloseTo(Number(page.value), 9)
     }

@@ -1,5 +1,5 @@
 import type { Command } from 'commander'
-import type { ExplainOut } from '../../estimate/told.ts'
+import type { ExplainOut } from '../../estimate/told-output.ts'
 import type { BookFiles } from '../book-files.ts'
 import { bookOptions } from '../book-options.ts'
 import { inputs } from '../inputs.ts'
@@ -23,7 +23,7 @@ export function addExplain(root: Command, run: Run): void {
     .action(async (word: string, asked: string | undefined, { deep = false, json = false, ...books }: Options) => {
       const { jobOpener, reportOf } = await import('../jobs.ts')
       const { figures, meant } = await import('../../estimate/figures.ts')
-      const { EXPLAIN_FORMAT, listed, steps, unitOf } = await import('../../estimate/told.ts')
+      const { listed, steps, unitOf } = await import('../../estimate/told.ts')
       const { terminalExplained } = await import('../../papers/explain.ts')
       const files = await inputs(run, [word])
       if (files.length > 1) { await run.fail(exit.wrongUse, `explain takes one job file, and in ${word} are ${files.length}`); return }
@@ -40,7 +40,7 @@ export function addExplain(root: Command, run: Run): void {
           return
         }
         const look = run.look(), out: ExplainOut = {
-          format: EXPLAIN_FORMAT, job: job.data.job.id, file: input.file, ...(asked === undefined ? {} : { asked }),
+          format: 'lidwork-explain/1', job: job.data.job.id, file: input.file, ...(asked === undefined ? {} : { asked }),
           figures: means?.is === 'one' ? [{ path: means.path, value: means.figure.value, unit: unitOf(means.figure) }] : listed(figs, means?.paths),
           steps: means?.is === 'one' ? steps(figs, job, means.path, means.figure, deep) : [],
         }
