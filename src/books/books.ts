@@ -69,6 +69,8 @@ export interface Books {
   product(role: string): Product
   /** All that fill a role, in the order of the price book. */
   products(role: string): readonly Product[]
+  /** Whether the price book holds it at all, blown or not. */
+  has(item: string): boolean
   item(item: string): Product
   blown(item: string): BlownProduct | undefined
   /** The blown product of an area: the one named, else the first; where it can’t be had, the first of its substitutes whose chart reaches the need. */

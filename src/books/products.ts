@@ -38,7 +38,7 @@ function blownOf(p: BlownRow, book: PriceBook): Stocked<BlownProduct> {
     ...(p.dense ? { dense: { densityPcf: q(p.dense.densityPcf, 'lb/ft3', ', dense'), rPerIn: q(p.dense.rPerIn, 'R/in', ', dense') } } : {}) }
 }
 
-type ForJob = Pick<Books, 'product' | 'products' | 'item' | 'blown' | 'fillFor' | 'blownItems'>
+type ForJob = Pick<Books, 'product' | 'products' | 'has' | 'item' | 'blown' | 'fillFor' | 'blownItems'>
 
 /** Rows of a book by what asks for them; each job then looks at them by itself, since what stands for another is told by job. */
 export function goodsOf(prices: PriceBook): { forJob(): ForJob } {
@@ -77,6 +77,7 @@ export function goodsOf(prices: PriceBook): { forJob(): ForJob } {
           if (used.length === 0 && all[0]) throw new NoProduct(role, prices.name, all[0])
           return used
         },
+        has: item => byItem.has(item) || blown.has(item),
         item: item => told(byItem.get(item)!),
         blown: item => { const p = blown.get(item); return p && told(p) },
         blownItems,

@@ -34,7 +34,7 @@ export function againstJob(file: CloseoutFile, job: JobFile, estimate: Estimate)
   const items = [...new Set([...estimate.materials.map(m => m.product.item)])]
   for (const [i, m] of (file.materials ?? []).entries()) {
     if (books.blown(m.item)) { if (m.used !== undefined) say('bags-stand-with-areas', `/materials/${i}/item`, `item: ${m.item}`, 'bags are counted area by area', 'write them as bags: under areas; here only a price that was paid') }
-    else if (books.item(m.item) as unknown === undefined) named('item-unknown', `/materials/${i}/item`, 'item', m.item, items, 'material, nor its price book a product,')
+    else if (!books.has(m.item)) named('item-unknown', `/materials/${i}/item`, 'item', m.item, items, 'material, nor its price book a product,')
   }
   const surveyed = job.job.surveyedOn
   for (const [i, d] of (file.days ?? []).entries()) if (d < surveyed) say('day-before-survey', `/days/${i}`, `the day ${d}`, `the house was surveyed on ${surveyed}`, 'write the day it was')

@@ -36,7 +36,7 @@ export const combustionSchema = f.fields({
   on: on('day of the test'),
   by: by('who tested'),
   result: f.optional(f.word(['pass', 'fail'] as const, 'draft, spillage and carbon monoxide, worst case')),
-  pulledDownPa: f.optional(f.number('Pa', { min: 0, max: 100 }, 'its zone against outdoors, worst case: pulled down by', { examples: [1.6] })),
+  pulledDownPa: f.optional(f.number('Pa', { min: 0, max: 100 }, 'how far its zone is pulled down against outdoors, worst case', { examples: [1.6] })),
   spillageSeconds: f.optional(f.number('s', { min: 0, max: 3600 }, 'when its spillage ended', { examples: [20] })),
   vent: f.optional(f.word(['warm', 'cold'] as const, 'its vent at the start of that', { default: 'warm' })),
   flueCoPpm: f.optional(f.number('ppm', { min: 0, max: 20000 }, 'carbon monoxide in its flue gas, read as its limit is')),
