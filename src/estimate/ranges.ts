@@ -62,7 +62,8 @@ export function ranges(job: Job, books: Books): Linked<RangesOut> | undefined {
   return {
     method: methodOf(books), totalCentsLow: ends(down, lowEnd), totalCentsExpected: totalCents, totalCentsHigh: ends(up, highEnd),
     personHoursLow: inUnit('h', work(lowEnd, { expected: now.hours, moved: join('h', m => m.lessH), step: hundredth })), personHoursExpected: now.hours, personHoursHigh: inUnit('h', work(highEnd, { expected: now.hours, moved: join('h', m => m.moreH), step: hundredth })),
-    measureAgain: uncertain.filter(m => m.narrows.value >= 1 / 2).slice(0, MOST_AGAIN).map(m => m.doubt.path),
+    // What moves it by less than half a dollar is not worth the ladder.
+    measureAgain: uncertain.filter(m => m.narrows.value >= 100 / 2).slice(0, MOST_AGAIN).map(m => m.doubt.path),
     uncertain: uncertain.map(({ doubt: d, ...m }) => ({ path: d.path, line: line(d.path), where: whereOf(job.data, d.path), why: d.why, stands: d.stands, ends: d.ends.map(e => e.says), better: d.better, downCents: m.down, upCents: m.up, downHours: m.lessH, upHours: m.moreH, narrowsCents: m.narrows })),
     outside,
   }

@@ -10,7 +10,7 @@ const LINE = 6
 const whole = (cents: number): string => figure(cents / 100)
 
 /** Below and above the price, in dollars. */
-const moves = (u: UncertainOut): string => [u.downCents > 0 && `$${whole(u.downCents)} less`, u.upCents > 0 && `$${whole(u.upCents)} more`].filter(Boolean).join(' or ')
+const moves = (u: UncertainOut): string => [whole(u.downCents) !== '0' && `$${whole(u.downCents)} less`, whole(u.upCents) !== '0' && `$${whole(u.upCents)} more`].filter(Boolean).join(' or ')
 
 export function terminalRanges(r: RangesOut | undefined, look: Look): string {
   const on = sheet(look), clean = (text: string): string => (look.ascii ? asciiOnly(printable(text)) : printable(text))
