@@ -25,7 +25,7 @@ export const HOSTILE = [
 ]
 
 /** Names by which the parts of a house find each other, words of the program, days: everything else is text. */
-const NAMES = new Set(['id', 'kind', 'code', 'state', 'phase', 'phases', 'places', 'role', 'format', 'verdict', 'status', 'path', 'areas', 'area', 'in', 'of', 'after', 'task', 'tasks', 'gate', 'clears', 'item', 'product', 'fill', 'usedFor', 'clearedByTask', 'stoppedBy', 'on', 'surveyedOn', 'dated', 'use', 'shape', 'charge',
+const NAMES = new Set(['unit', 'reads', 'id', 'kind', 'code', 'state', 'phase', 'phases', 'places', 'role', 'format', 'verdict', 'status', 'path', 'areas', 'area', 'in', 'of', 'after', 'task', 'tasks', 'gate', 'clears', 'item', 'product', 'fill', 'usedFor', 'clearedByTask', 'stoppedBy', 'on', 'surveyedOn', 'dated', 'use', 'shape', 'charge',
   'codeEdition', 'climateZone', 'climateZoneMap', 'standard', 'step', 'newGates', 'lastThatPays', 'firstThatDoesNot', 'demo', 'severity', 'material', 'condition', 'action', 'facing', 'size', 'webs', 'position', 'board', 'fuel', 'vent'])
 
 /** The same house with every text that a person may write in the place of another: one after the other, or the same everywhere. */

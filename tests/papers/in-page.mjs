@@ -19,6 +19,16 @@ export function laidOut(sheet) {
 /** Columns the page takes. */
 export const width = () => document.documentElement.scrollWidth
 
+/** What a text has made of itself, had it become more than text. */
+export function strange() {
+  const handlers = [...document.querySelectorAll('*')].flatMap(e => [...e.attributes].filter(a => a.name.startsWith('on')).map(a => `${e.tagName} ${a.name}`))
+  const elements = [...document.querySelectorAll('script, img, iframe, object, embed, form, input, base, link, a')].map(e => e.outerHTML.slice(0, 80))
+  return [...handlers, ...elements, ...(document.title === 'taken' ? ['a script has run'] : [])]
+}
+
+/** Whether a text stands there to be read. */
+export const shows = text => document.body.textContent.includes(text)
+
 /** Serious findings of axe-core: of these rules alone, or of all. */
 export async function axeFindings(rules) {
   const found = await globalThis.axe.run(document, rules.length === 0 ? {} : { runOnly: { type: 'rule', values: rules } })

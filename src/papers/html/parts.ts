@@ -16,17 +16,21 @@ export interface Row {
   readonly is?: 'total' | 'kraft'
 }
 
+/** Letters of a figure with its unit. */
+const LONG = 24
+
 /** A table with real heads; a row is never cut, and on a phone it becomes pairs of label and figure. */
 export function tableOf({ caption, columns, rows, pairs = true, tight = false }: { readonly caption?: string; readonly columns: readonly Column[]; readonly rows: readonly (Row | readonly Part[])[]; /** False: stays a table on a phone as well. */ readonly pairs?: boolean; /** Rows as high as their text: nobody writes in them. */ readonly tight?: boolean }): Html {
-  const figure = (i: number): string => (columns[i]?.figure ? 'figure' : '')
+  /** A figure stays on its line; a text of a file in its place may be as long as it likes. */
+  const figure = (i: number, cell: Part = ''): string => (columns[i]?.figure ? `figure${html`${cell}`.markup.replace(/<[^>]*>/g, '').length > LONG ? ' long' : ''}` : '')
   const label = (i: number): string => { const c = columns[i]!; return c.unit === undefined ? c.head : `${c.head}, ${c.unit}` }
   const laid = rows.map(r => 'cells' in r ? r : { cells: r })
   return html`<table class="table${pairs ? ' pairs' : ''}${tight ? ' tight' : ''}" role="table">${caption !== undefined && html`<caption>${caption}</caption>`}
 <thead role="rowgroup"><tr role="row">${columns.map((c, i) => html`<th scope="col" role="columnheader" class="${figure(i)}">${c.head}${c.unit !== undefined && html` <span class="unit">${c.unit}</span>`}</th>`)}</tr></thead>
 <tbody role="rowgroup">
 ${laid.map(r => html`<tr role="row" class="${'is' in r && r.is !== undefined ? r.is : ''}">${r.cells.map((cell, i) => i === 0
-    ? html`<th scope="row" role="rowheader" class="${figure(i)}">${cell}</th>`
-    : html`<td role="cell" class="${figure(i)}" data-label="${label(i)}">${cell}</td>`)}</tr>
+    ? html`<th scope="row" role="rowheader" class="${figure(i, cell)}">${cell}</th>`
+    : html`<td role="cell" class="${figure(i, cell)}" data-label="${label(i)}">${cell}</td>`)}</tr>
 `)}</tbody>
 </table>
 `

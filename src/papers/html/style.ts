@@ -40,7 +40,7 @@ small,.small{font-size:9pt;line-height:12pt}
 .table thead .unit{display:block}
 .table tbody th{font-weight:400}
 .table .figure{text-align:right;white-space:nowrap}
-.table .figure .wrap{white-space:normal}
+.table .figure.long{white-space:normal}
 .table.tight th,.table.tight td{padding-top:3px;padding-bottom:3px}
 .table tr{break-inside:avoid}
 .table tr.total>*{border-top:1px solid var(--hair);font-weight:700}

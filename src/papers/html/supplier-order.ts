@@ -9,10 +9,11 @@ import { figureAt, tableOf, tick, writeHere, type Column } from './parts.ts'
 import { packsOf } from './say.ts'
 
 const STYLE = `
-.order .packs{font-size:16pt;line-height:24px;font-weight:700;white-space:nowrap}
+.order .packs{font-size:16pt;line-height:24px;font-weight:700;display:inline-block;max-width:192px;overflow-wrap:anywhere}
 .order .tick{vertical-align:middle}
 .order .table th,.order .table td{padding:6px 12px 6px 0}
-.order .table td{overflow-wrap:break-word}
+.order .table{table-layout:fixed}
+.order .table td{overflow-wrap:anywhere}
 .order thead th{white-space:nowrap}
 .order thead th:nth-child(1){width:48px}
 .order thead th:nth-child(2){width:144px}

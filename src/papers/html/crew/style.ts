@@ -38,7 +38,7 @@ h3{font-size:16pt;line-height:24pt}
 .left p:last-child{margin:0}
 .blanks th{overflow-wrap:break-word}
 .blanks thead th{white-space:nowrap}
-.blanks .group{border-width:0 0 1px;padding-top:12px;font-weight:700}
+.blanks .group{overflow-wrap:anywhere;border-width:0 0 1px;padding-top:12px;font-weight:700}
 .blanks .caption{text-align:left;font-weight:700;padding:0 0 6px}
 .readings{font-size:11pt;line-height:16pt}
 .halves tbody th{width:50%}
