@@ -1,6 +1,7 @@
 // What a kind may ask: a rate, a product by role, a chart row, a target, a table row. Every answer carries its row.
 import type { Quantity } from '../units/quantity.ts'
 import type { Fill } from '../reference/fills.ts'
+import type { Risk } from './company-file.ts'
 
 export interface Product {
   readonly item: string
@@ -21,6 +22,7 @@ export interface Product {
   readonly code?: string
   /** It stands for another, and why. */
   readonly insteadOf?: InsteadOf
+  readonly offers?: readonly Offer[]
   readonly charge: 'whole' | 'used'
   readonly ratedFor?: 'ic' | 'non-ic'
   readonly noncombustible: boolean
@@ -31,6 +33,8 @@ export interface Product {
 }
 
 export interface PriceBreak { readonly from: number; readonly unitPriceCents: Quantity<'cents'> }
+/** What another supplier would have charged for the same need. */
+export interface Offer { readonly supplier: string; readonly item: string; readonly name: string; readonly totalCents: Quantity<'cents'> }
 export interface InsteadOf { readonly item: string; readonly name: string; readonly why: string }
 
 export interface ChartRow {
@@ -76,6 +80,12 @@ export interface Books {
   /** The blown product of an area: the one named, else the first; where it can’t be had, the first of its substitutes whose chart reaches the need. */
   fillFor(item: string | undefined, need?: Quantity<'R'>): BlownProduct | undefined
   readonly blownItems: readonly string[]
+  /** With several price books side by side: who else sells what does the same work. */
+  offers(product: Product): readonly Product[]
+  /** Several price books lie side by side. */
+  readonly sideBySide: boolean
+  /** The same books for the same job, once it is decided from whom each item comes. */
+  taking(offers: ReadonlyMap<string, Product>): Books
   fill(name: string): Fill
   target(): Quantity<'R'>
   /** R that the job's edition asks of a duct in an attic; a starting value where the goal is an R of its own. */
@@ -85,9 +95,20 @@ export interface Books {
   /** Which of several ways the company takes, where the job is silent. */
   choice(name: string): string | undefined
   readonly company: Company
-  /** The company's own margin, whatever the job says. */
-  readonly companyMarginPct: number | string
-  readonly basis: { readonly priceBook: Named; readonly company: Named }
+  /** What the job set in place of the books, as far as the house asked for it. */
+  overrides(): Override[]
+  readonly basis: { readonly priceBook: Named; readonly priceBooks?: readonly Named[]; readonly company: Named }
+}
+
+/** A figure that the job sets for itself, by its place in the job file. */
+export interface Override { readonly path: string; readonly value: number | string; readonly insteadOf: number | string }
+
+export interface Step { readonly upTo: number; readonly factor: Quantity<'factor'> }
+/** Access factors of the company’s own. */
+export interface AccessFactors {
+  readonly headroom?: readonly Step[]; readonly oldFill?: readonly Step[]
+  readonly webs?: readonly { readonly webs: string; readonly factor: Quantity<'factor'> }[]
+  readonly hatch?: readonly { readonly sides: readonly [number, number]; readonly factor: Quantity<'factor'> }[]
 }
 
 /** Which book, of which day, and whether its figures are invented. */
@@ -110,11 +131,14 @@ export interface Company {
   readonly billWholeDays: boolean
   readonly retestEachDay: boolean
   readonly contingencyPct: Quantity<'pct'>
+  readonly contingencyByRisk: readonly { readonly risk: Risk; readonly pct: Quantity<'pct'> }[]
+  readonly accessFactors?: AccessFactors
   readonly minimumCents: Quantity<'cents'>
   readonly salesTaxPct: Quantity<'pct'>
   readonly roundingCents: Quantity<'cents'>
   readonly visitFeeCents: Quantity<'cents'>
   readonly depositPct: Quantity<'pct'>
+  readonly depositRules: readonly { readonly state: string; readonly maxPct?: number; readonly maxUsd?: number; readonly aboveUsd?: number }[]
   readonly validDays: Quantity<'day'>
   readonly dumpCentsPerTon: Quantity<'cents'>
   readonly dumpMinimumCents: Quantity<'cents'>

@@ -6,11 +6,13 @@ import { decimal } from '../units/money.ts'
 import { chartFaults } from './chart.ts'
 import type { CompanyFile } from './company-file.ts'
 import { subcontractNames, valueIds, workNames } from './names.ts'
+import type { OwnValues } from './own-values.ts'
 import { roleNames, type BlownRow, type PriceBook, type ProductRow } from './price-book.ts'
 
-type Say = (code: string, path: string, says: string, why: string, mend: string, more?: Partial<Finding>) => void
+export type Say = (code: string, path: string, says: string, why: string, mend: string, more?: Partial<Finding>) => void
 
-const gather = (rule: (say: Say) => void): Finding[] => {
+/** Collects what a rule says. */
+export const gather = (rule: (say: Say) => void): Finding[] => {
   const out: Finding[] = []
   rule((code, path, says, why, mend, more = {}) => { out.push({ code, severity: 'error', path, says, why, mend, ...more }) })
   return out
@@ -52,14 +54,19 @@ export const priceChecks = (book: PriceBook): Finding[] => gather(say => {
   }
 })
 
+/** Breaks rise in amount and fall in price. @param price of one without any */
+export function breakChecks(say: Say, at: string, breaks: readonly { readonly atLeast: number; readonly price: number }[], price: number): void {
+  for (const [n, b] of breaks.entries()) {
+    const before = breaks[n - 1], path = `${at}/breaks/${n}`
+    if (before && b.atLeast <= before.atLeast) say('breaks-out-of-order', `${path}/atLeast`, `atLeast: ${b.atLeast}`, `the break before begins at ${before.atLeast}`, 'write the breaks from few to many, each once')
+    if (b.price >= (before?.price ?? price)) say('break-not-cheaper', `${path}/price`, `price: ${b.price}`, `without this break each costs ${before?.price ?? price}`, 'more bought at once costs less each: correct the one or the other')
+  }
+}
+
 /** What a row says of its price, its order and what may stand for it. */
 function buying(say: Say, at: string, p: ProductRow | BlownRow, others: readonly (ProductRow | BlownRow)[]): void {
   if (p.dated !== undefined) dated(p.dated, say, `${at}/dated`)
-  for (const [n, b] of (p.breaks ?? []).entries()) {
-    const before = p.breaks![n - 1], path = `${at}/breaks/${n}`
-    if (before && b.from <= before.from) say('breaks-out-of-order', `${path}/from`, `from: ${b.from}`, `the break before begins at ${before.from}`, 'write the breaks from few to many, each once')
-    if (b.price >= (before?.price ?? p.price)) say('break-not-cheaper', `${path}/price`, `price: ${b.price}`, `without this break each costs ${before?.price ?? p.price}`, 'more bought at once costs less each: correct the one or the other')
-  }
+  breakChecks(say, at, p.breaks ?? [], p.price)
   for (const [n, item] of (p.substitutes ?? []).entries()) {
     const path = `${at}/substitutes/${n}`, other = others.find(o => o.item === item)
     if (item === p.item) say('substitute-itself', path, item, 'a product is no substitute for itself', 'take it out')
@@ -88,7 +95,7 @@ function lacking(p: ProductRow, other: ProductRow): string | undefined {
 }
 
 /** Money that is charged, not a unit price, has no third decimal. */
-const wholeCents = (say: Say, path: string, usd: number | undefined): void => {
+export const wholeCents = (say: Say, path: string, usd: number | undefined): void => {
   if (usd !== undefined && decimal(usd)[1] > 2) say('part-of-a-cent', path, `${path.split('/').at(-1)!}: ${usd}`, 'a third decimal is part of a cent', `write ${Math.floor(usd * 100 + 0.5) / 100}`)
 }
 
@@ -121,17 +128,58 @@ export const companyChecks = (file: CompanyFile): Finding[] => gather(say => {
   if (daily > MOST_DAILY) say('day-too-short', '/rates', `${daily} person-hours of set-up and close-up each day`, `at most ${MOST_DAILY} are set off against a day`, 'correct the rates day-start and day-close', { on: 'key' })
   else if (file.crew * file.hoursPerDay <= daily) say('day-too-short', '/hoursPerDay', `hoursPerDay: ${file.hoursPerDay}`, `a crew of ${file.crew} spends ${daily} person-hours of each day on set-up and close-up: no time is left for work`, 'write the hours on site')
   for (const key of ['wage', 'minimumCharge', 'roundUpTo', 'visitFee', 'dumpFeePerTon', 'dumpFeeMinimum', 'overheadPerHour', 'travelPerDay', 'permitFee'] as const) wholeCents(say, `/${key}`, file[key])
-  for (const [i, s] of (file.subcontract ?? []).entries()) wholeCents(say, `/subcontract/${i}/price`, s.price)
+  listChecks(file, say, '')
+  riskChecks(file, say)
+  factorChecks(file, say)
+  depositChecks(file, say)
+})
+
+/** Rates, starting values and prices of other trades, of a company or of one job: each name once, and one that is asked for. */
+export function listChecks(file: Pick<OwnValues, 'rates' | 'values' | 'subcontract'>, say: Say, at: string): void {
+  for (const [i, s] of (file.subcontract ?? []).entries()) wholeCents(say, `${at}/subcontract/${i}/price`, s.price)
   const named = (list: 'rates' | 'values' | 'subcontract', key: 'work' | 'id', names: readonly string[], used: readonly string[], code: string, what: string): void => {
     for (const [i, name] of used.entries()) {
-      const at = `/${list}/${i}/${key}`
-      if (used.indexOf(name) < i) { say('name-twice', at, `${key}: ${name}`, `${list} has it already`, 'take one of them out'); continue }
+      const path = `${at}/${list}/${i}/${key}`
+      if (used.indexOf(name) < i) { say('name-twice', path, `${key}: ${name}`, `${list} has it already`, 'take one of them out'); continue }
       if (names.includes(name)) continue
       const near = nearest(name, names)
-      say(code, at, `${key}: ${name}`, `no ${what} has that name`, near ? `did you mean ${near}?` : names.length < 5 ? `write ${names.join(' or ')}` : `the names stand in the file that lidwork company new writes`)
+      say(code, path, `${key}: ${name}`, `no ${what} has that name`, near ? `did you mean ${near}?` : names.length < 5 ? `write ${names.join(' or ')}` : `the names stand in the file that lidwork company new writes`)
     }
   }
   named('rates', 'work', workNames, (file.rates ?? []).map(r => r.work), 'rate-unknown', 'kind of work')
   named('values', 'id', valueIds, (file.values ?? []).map(v => v.id), 'value-unknown', 'starting value')
   named('subcontract', 'work', subcontractNames, (file.subcontract ?? []).map(s => s.work), 'subcontract-unknown', 'work of another trade')
-})
+}
+
+function riskChecks({ contingencyPct, contingencyByRisk = [] }: CompanyFile, say: Say): void {
+  for (const [i, r] of contingencyByRisk.entries()) if (contingencyByRisk.findIndex(o => o.risk === r.risk) < i) say('name-twice', `/contingencyByRisk/${i}/risk`, `risk: ${r.risk}`, 'contingencyByRisk has it already', 'take one of them out')
+  const most = contingencyByRisk.reduce((sum, r) => sum + r.addPct, contingencyPct)
+  if (most > 100) say('contingency-too-high', '/contingencyByRisk', `a house with all risks would carry ${most} %`, 'contingency is a share of materials and labor, at most all of it', 'correct the percentages', { on: 'key' })
+}
+
+function factorChecks({ accessFactors: { headroom = [], oldFill = [], webs = [], hatch = [] } = {} }: CompanyFile, say: Say): void {
+  for (const [name, steps] of [['headroom', headroom], ['oldFill', oldFill]] as const) for (const [i, s] of steps.entries()) {
+    const at = `/accessFactors/${name}/${i}`, before = steps[i - 1], last = i === steps.length - 1
+    if (last && s.upToIn !== undefined) say('factors-have-no-end', `${at}/upToIn`, `upToIn: ${s.upToIn}`, 'the last row is for all beyond the one before it', 'add a row without upToIn')
+    if (!last && s.upToIn === undefined) say('factors-out-of-order', at, 'a row without upToIn', 'it holds for all beyond: no row behind it would ever be taken', 'write it last')
+    if (before?.upToIn !== undefined && s.upToIn !== undefined && s.upToIn <= before.upToIn) say('factors-out-of-order', `${at}/upToIn`, `upToIn: ${s.upToIn}`, `the row before ends at ${before.upToIn}`, 'write the rows from low to high')
+  }
+  for (const [i, r] of webs.entries()) if (webs.findIndex(o => o.webs === r.webs) < i) say('name-twice', `/accessFactors/webs/${i}/webs`, `webs: ${r.webs}`, 'webs has it already', 'take one of them out')
+  const missing = webs.length === 0 ? [] : ['open', 'w', 'dense'].filter(w => !webs.some(r => r.webs === w))
+  if (missing.length > 0) say('factors-have-no-end', '/accessFactors/webs', `no row for ${missing.join(', ')}`, 'a list takes the place of the whole built-in one', 'add the rows', { on: 'key' })
+  for (const [i, r] of hatch.entries()) {
+    const at = `/accessFactors/hatch/${i}`, before = hatch[i - 1], last = i === hatch.length - 1
+    if (last && r.sidesIn) say('factors-have-no-end', `${at}/sidesIn`, `sidesIn: ${r.sidesIn.join(', ')}`, 'the last row is for any hatch', 'add a row without sidesIn')
+    if (!last && !r.sidesIn) say('factors-out-of-order', at, 'a row without sidesIn', 'it holds for any hatch: no row behind it would ever be taken', 'write it last')
+    if (r.sidesIn && r.sidesIn[0] > r.sidesIn[1]) say('factors-out-of-order', `${at}/sidesIn`, `sidesIn: ${r.sidesIn.join(', ')}`, 'the shorter side comes first', `write [${r.sidesIn[1]}, ${r.sidesIn[0]}]`)
+    if (before?.sidesIn && r.sidesIn && (r.sidesIn[0] > before.sidesIn[0] || r.sidesIn[1] > before.sidesIn[1])) say('factors-out-of-order', `${at}/sidesIn`, `sidesIn: ${r.sidesIn.join(', ')}`, 'the row before is for a smaller hatch', 'write the rows from large to small')
+  }
+}
+
+function depositChecks({ depositRules = [] }: CompanyFile, say: Say): void {
+  for (const [i, r] of depositRules.entries()) {
+    if (depositRules.findIndex(o => o.state === r.state) < i) say('name-twice', `/depositRules/${i}/state`, `state: ${r.state}`, 'depositRules has it already', 'take one of them out')
+    wholeCents(say, `/depositRules/${i}/maxUsd`, r.maxUsd)
+    wholeCents(say, `/depositRules/${i}/aboveUsd`, r.aboveUsd)
+  }
+}

@@ -1,9 +1,17 @@
 // The format of a company file: what a company pays, charges and decides. What it leaves out keeps its starting value, listed as an assumption.
 import * as f from '../fields/index.ts'
+import { states } from '../reference/states.ts'
 import { COMPANY_FORMAT } from './format-names.ts'
 
 const pct = (description: string, max = 100, help: { default?: number; examples?: readonly number[] } = {}) => f.number('pct', { min: 0, max }, description, help)
 const usd = (description: string, ...examples: readonly number[]) => f.number('USD', { min: 0, max: 1000000 }, description, examples.length === 0 ? {} : { examples })
+
+/** What makes a house risky to price, as the survey shows it. */
+export const risks = ['old-house', 'low-headroom', 'hidden-floor', 'unknowns'] as const
+export type Risk = (typeof risks)[number]
+
+const factor = (description: string) => f.number('factor', { min: 1, max: 3 }, description, { examples: [1.3] })
+const steps = (what: string) => f.optional(f.list(f.fields({ upToIn: f.optional(f.inches(1000, 'up to so many inches; the last row has none: all beyond')), factor: factor('times the person-hours') }, 'one step'), what, { min: 1, max: 20 }))
 
 export const companySchema = f.fields({
   format: f.literal(COMPANY_FORMAT),
@@ -31,6 +39,13 @@ export const companySchema = f.fields({
   overheadPct: f.optional(pct('overhead on cost, in place of a gross margin', 100, { examples: [25] })),
   netProfitPct: f.optional(pct('share of the price that is profit, where overhead is given', 90, { examples: [8] })),
   contingencyPct: pct('on materials and labor, without tax'),
+  contingencyByRisk: f.optional(f.list(f.fields({ risk: f.word(risks, 'what the survey shows: built before `risk-year`; headroom under `risk-headroom`; a floor under boards, a slope or a knee wall; an unknown carried in the price'), addPct: pct('added to contingencyPct', 50, { examples: [3] }) }, 'one risk'), 'more contingency where a house is riskier', { max: 20 })),
+  accessFactors: f.optional(f.fields({
+    headroom: steps('by headroom where the hand works'),
+    oldFill: steps('by old fill over the work'),
+    webs: f.optional(f.list(f.fields({ webs: f.word(['open', 'w', 'dense'] as const, 'roof framing in the way'), factor: factor('times the person-hours') }, 'one row'), 'by roof framing', { min: 1, max: 3 })),
+    hatch: f.optional(f.list(f.fields({ sidesIn: f.optional(f.pairOf(f.inches(200, 'one side'), 'a hatch of at least these sides, shorter first; the last row has none: any hatch')), factor: factor('times the person-hours') }, 'one row'), 'by the largest hatch, from large to small', { min: 1, max: 20 })),
+  }, 'your own access factors: a list in place of the whole built-in one')),
   minimumCharge: usd('least price of a job'),
   salesTax: f.optional(f.word(['contractor-pays', 'customer-taxed', 'exempt'] as const, 'who bears sales tax: the contractor on materials; the customer on the price, below the margin; nobody', { default: 'contractor-pays' })),
   salesTaxPct: pct('sales tax', 30),
@@ -49,6 +64,13 @@ export const companySchema = f.fields({
     reissueWithinDays: f.optional(f.number('day', { min: 0, max: 3650, whole: true }, 'days after its last one that an expired quote is issued anew; later it lapses', { default: 30 })),
   }, 'what to do with open quotes when prices move')),
   depositPct: f.optional(pct('deposit asked; state law may cap it', 100, { default: 0 })),
+  depositRules: f.optional(f.list(f.fields({
+    state: f.word(states, 'the state'),
+    maxPct: f.optional(pct('most of the price, in percent', 100, { examples: [33.33] })),
+    maxUsd: f.optional(usd('and at most so much', 1000)),
+    aboveUsd: f.optional(usd('for a price over this alone', 5000)),
+  }, 'the law of one state; with neither maxPct nor maxUsd it sets no limit'), 'most deposit that the law lets you ask, once you have looked it up', { max: 60 })),
+  supplier: f.optional(f.text('the supplier you buy from, where several price books lie side by side; without it the cheapest that meets the need', { examples: ['demo supply'] })),
   visitFee: f.optional(usd('charged for the visit to a house that may not start')),
   dumpFeePerTon: f.optional(usd('dump fee')),
   dumpFeeMinimum: f.optional(usd('least dump fee')),

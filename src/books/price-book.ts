@@ -19,7 +19,7 @@ const bought = {
   supplier: f.optional(f.text('who sells it, where that is not the supplier of the whole book', { examples: ['demo supply'] })),
   code: f.optional(f.text('the supplier’s own number for it, for the order', { examples: ['DS-1042'] })),
   dated: f.optional(f.date('day of this price, where it is not that of the book')),
-  breaks: f.optional(f.list(f.fields({ from: f.number('purchase units', { above: 0, max: 1000000 }, 'so many and more'), price: money('price of one then') }, 'one price break'), 'price breaks by quantity: the price of each, from so many in one job, [{from: 50, price: 12.8}]', { max: 20 })),
+  breaks: f.optional(f.list(f.fields({ atLeast: f.number('purchase units', { above: 0, max: 1000000 }, 'so many and more'), price: money('price of one then') }, 'one price break'), 'price breaks by quantity: the price of each, from so many in one job, [{atLeast: 50, price: 12.8}]', { max: 20 })),
   stock: f.optional(f.number('purchase units', { min: 0, max: 1000000 }, 'on hand: taken before any is ordered; the job pays for it all the same', { examples: [6] })),
   available: f.optional(f.yesNo('no: it can’t be had now, and the first of its substitutes that can is taken', { default: 'yes' })),
   substitutes: f.optional(f.list(f.id('item of this book'), 'items that may take its place where it can’t be had, in order of preference', { max: 20 })),

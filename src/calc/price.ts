@@ -34,6 +34,9 @@ export const carriedOn = formula({ id: 'carried-on', says: 'change · (1 + sales
   args: { changeCents: ['cents', -LOTS, LOTS], salesTaxPct: ['pct', 0, 100], contingencyPct: ['pct', 0, 100], overheadPct: ['pct', 0, 100], marginPct: ['pct', 0, 95], customerTaxPct: ['pct', 0, 100] }, gives: 'cents',
   fn: x => halfUp(x.changeCents * (1 + (x.salesTaxPct + x.contingencyPct) / 100) * (1 + x.overheadPct / 100) / (1 - x.marginPct / 100) * (1 + x.customerTaxPct / 100)) })
 
+export const depositLimit = formula({ id: 'deposit-limit', says: 'the least of the deposit wanted, the share of the total that may be asked, down to the cent, and the most in dollars', symbols: 'min(wantedCents, down(totalCents * share), mostCents)', source: 'law of the state, by the company file or a summary',
+  args: { wantedCents: ['cents', 0, LOTS], totalCents: ['cents', 0, LOTS], share: ['fraction', 0, 1], mostCents: ['cents', 0, LOTS] }, gives: 'cents', fn: x => Math.min(x.wantedCents, Math.floor(x.totalCents * x.share + 1e-9), x.mostCents) })
+
 export const netOfIncentives = formula({ id: 'net', says: 'total − incentives', symbols: 'totalCents - incentivesCents', source: 'arithmetic',
   args: { totalCents: ['cents', 0, LOTS], incentivesCents: ['cents', 0, LOTS] }, gives: 'cents', fn: x => x.totalCents - x.incentivesCents })
 

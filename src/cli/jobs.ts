@@ -17,14 +17,16 @@ export type Opened = Read & ({ readonly sound: true; readonly job: Job; readonly
 const demo = shelf(demoPrices, demoCompany)
 
 export const targetOf = ({ data: { target, house: { state, county, climateZone }, choices } }: Job): JobTarget =>
-  ({ ...target, state, ...(county === undefined ? {} : { county }), ...(climateZone === undefined ? {} : { climateZone }), ...(choices?.marginPct === undefined ? {} : { marginPct: choices.marginPct }) })
+  ({ ...target, state, ...(county === undefined ? {} : { county }), ...(climateZone === undefined ? {} : { climateZone }), ...(choices === undefined ? {} : { choices: choices as NonNullable<JobTarget['choices']> }) })
 
 const refused = (file: string, read: ReadResult, places: Places, findings: readonly Finding[]): Opened => ({ file, source: read.source, places, findings, sound: false })
 
 function takenOff(file: string, read: ReadResult, books: Shelf): Opened {
   if (!read.ok) return refused(file, read, read.places, read.findings)
   const { job, source } = read
-  const made = estimate(job, books.for(targetOf(job)))
+  const target = targetOf(job), troubles = books.troubles(target)
+  if (troubles.length > 0) return refused(file, read, job.places, sorted(troubles, job.places))
+  const made = estimate(job, books.for(target))
   const findings = sorted(made.findings, job.places)
   const shared = { file, source, places: job.places, findings }
   return findings.some(f => f.severity === 'error') ? { ...shared, sound: false } : { ...shared, sound: true, job, estimate: made, books }
@@ -53,7 +55,7 @@ export async function jobOpener(run: Run, flags: BookFiles): Promise<OpenJob | u
     const books = shelfOf({ ...beside(own ?? {}, file), ...flags })
     if (!('troubles' in books)) return takenOff(file, read, books.shelf)
     for (const t of books.troubles) run.met(t.code)
-    return refused(file, read, read.job.places, sorted(books.troubles.map(findingOf), read.job.places))
+    return refused(file, read, read.job.places, sorted(books.troubles.map(t => findingOf(t, own, file)), read.job.places))
   }
 }
 

@@ -10,7 +10,9 @@ import { fanOffer, houseAir, type HouseAir } from './air.ts'
 import { outOfBand } from './bands.ts'
 import type { MaterialLine } from './bill.ts'
 import { carry } from './carry.ts'
+import { bought } from './cheapest.ts'
 import { coldNotes } from './cold-notes.ts'
+import { depositOf } from './deposit.ts'
 import { guarded } from './guarded.ts'
 import type { NamedGate } from './gates.ts'
 import { excluded, onlyTheVisit } from './leaves-out.ts'
@@ -20,6 +22,7 @@ import { ESTIMATE_FORMAT, type EstimateOut } from './output.ts'
 import { areaOut, carried, ductOut, eavesOut, OFFICE, sealingOut, stoppedOut, titled } from './parts.ts'
 import { partPrices } from './part-prices.ts'
 import { plan, priced, productOf, type Plan } from './plan.ts'
+import { revisionsOf } from './revisions.ts'
 import { driveMissing, incentivesOver, soldAlone } from './price.ts'
 import { yearlySavings, type Savings } from './savings.ts'
 import type { Standing } from './standing.ts'
@@ -46,8 +49,8 @@ export interface Estimate {
 }
 
 /** Estimates one house. @param again once more with a lighter product where a ceiling is loaded over its limit */
-export function estimate(job: Job, books: Books, again = true): Estimate {
-  const { data } = job
+export function estimate(job: Job, shelved: Books, again = true): Estimate {
+  const { data, books, assumes } = bought(job.data, shelved)
   const planned = plan(data, books), { taken, measures, gates, standing: stands, verdict, steps, days, zone, ductTarget } = planned
   const { materials, prices } = priced(planned, books), byPhase = hoursByPhase(steps)
   const noTests = planned.noFan && [data.tests?.blowerDoor, data.tests?.ductTest].some(t => t !== undefined && t !== 'none') ? ['Not in this price: the tests that were asked for; no fan runs while dust that may hold asbestos lies open.'] : []
@@ -60,8 +63,10 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
   const air: Partial<HouseAir> = guarded('/tests', refused, () => houseAir(data, taken, steps, ductTarget, books)) ?? {}
   const uas = areas.flatMap(({ out }, i) => { const { uBefore, uAfter, netAreaFt2 } = out as unknown as Record<string, Quantity | undefined>; return uBefore && uAfter && netAreaFt2 ? [{ id: taken.areas[i]!.id, areaFt2: netAreaFt2 as Quantity<'ft2'>, uBefore: uBefore as Quantity<'U'>, uAfter: uAfter as Quantity<'U'> }] : [] })
   const totalCents = (prices as { totalCents?: Quantity<'cents'> }).totalCents
+  const revisions = data.quote && revisionsOf(data.quote, totalCents)
+  const deposit = totalCents && depositOf(totalCents, data.house.state, books)
   const year: Savings = (verdict === 'stop' ? undefined : guarded('/energy', refused, () => yearlySavings(data, { taken, steps, uas, ...(air.naturalCut ? { naturalCut: air.naturalCut } : {}), ...(totalCents ? { totalCents, prices: partPrices(steps, materials, totalCents, books) } : { prices: {} }) }, books))) ?? {}
-  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...refused, ...air.findings ?? [], ...coldNotes(taken, zone?.zone, books), ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...orderNotes(materials), ...driveMissing(data, books), ...incentivesOver(data, totalCents), ...(taken.findings.some(f => f.severity === 'error') ? [] : outOfBand({ areaFt2: blownFt2(taken, stands), price: prices, byPhase, ...beside(steps, materials, books) }))]
+  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...refused, ...air.findings ?? [], ...coldNotes(taken, zone?.zone, books), ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...orderNotes(materials), ...deposit?.findings ?? [], ...revisions?.findings ?? [], ...driveMissing(data, books), ...incentivesOver(data, totalCents), ...(taken.findings.some(f => f.severity === 'error') ? [] : outOfBand({ areaFt2: blownFt2(taken, stands), price: prices, byPhase, ...beside(steps, materials, books) }))]
   const out: Estimate['out'] = {
     format: ESTIMATE_FORMAT,
     job: { id: data.job.id, title: data.job.title, status: data.job.status, surveyedOn: data.job.surveyedOn, ...(data.job.customer === undefined ? {} : { customer: data.job.customer }) },
@@ -69,6 +74,7 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
       ...books.basis, ...(data.target.code === undefined ? {} : { codeEdition: data.target.code }), ...(zone === undefined ? {} : { climateZone: zone.zone, ...(zone.map === undefined ? {} : { climateZoneMap: zone.map.name }) }),
       state: data.house.state, ...(data.house.county === undefined ? {} : { county: data.house.county }),
     },
+    ...(revisions && revisions.out.length > 0 ? { revisions: revisions.out as never } : {}),
     verdict,
     gates: gates.gates,
     stopped: stoppedOut(stands),
@@ -88,12 +94,12 @@ export function estimate(job: Job, books: Books, again = true): Estimate {
     materials: materials.map(m => materialOut(m, books)),
     carry: carry(steps, productOf(books)) as never,
     labor: { personHours: total('h', Object.fromEntries(Object.entries(byPhase))), wageCents: books.company.wageCents, byPhase, crewSize: books.company.crew, days: verdict === 'stop' ? exactly(0, 'day', 'nothing may be done') : days.half },
-    price: { ...prices, excludes },
-    overrides: data.choices?.marginPct === undefined ? [] : [{ path: '/choices/marginPct', value: data.choices.marginPct, insteadOf: books.companyMarginPct }],
+    price: { ...prices, ...(deposit ? { depositCents: deposit.depositCents } : {}), excludes },
+    overrides: books.overrides(),
   }
   const tops = taken.areas.map(a => a.measure.topOfFillInitialIn).sort((a, b) => b.value - a.value)
-  const made: Estimate = { out, findings, assumed: assumptions(out, [...measures.flatMap(m => m.assumes ?? [])]), steps, standing: stands, plan: planned, materials, books, topOfFillInitialIn: tops[0] ?? exactly(0, 'in', 'no area') }
-  return again ? withLighter(made, job, books, taken, gates.gates) : made
+  const made: Estimate = { out, findings, assumed: assumptions(out, [...measures.flatMap(m => m.assumes ?? []), ...assumes]), steps, standing: stands, plan: planned, materials, books, topOfFillInitialIn: tops[0] ?? exactly(0, 'in', 'no area') }
+  return again ? withLighter(made, job, shelved, taken, gates.gates) : made
 }
 
 /** How much floor a bag fills, where it lies open. */

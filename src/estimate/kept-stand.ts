@@ -11,13 +11,14 @@ export interface KeptStand {
   readonly access?: Billed['site']['access']
   readonly choices?: Billed['site']['choices']
   readonly wholeDays: number
+  readonly risks: Billed['risks']
   readonly disposal: Readonly<Record<string, number>>
   readonly steps: readonly { readonly id: string; readonly hours: number; readonly needs: readonly KeptNeed[]; readonly sub?: number; readonly ownVisit?: boolean }[]
 }
 
 /** A stand that no error stands in the way of. */
-export const keptStand = ({ gates, billed: { verdict, site: { access, choices }, wholeDays, disposal, steps } }: Stand): KeptStand => ({
-  verdict, gates, ...(access === undefined ? {} : { access }), ...(choices === undefined ? {} : { choices }), wholeDays: wholeDays.value,
+export const keptStand = ({ gates, billed: { verdict, site: { access, choices }, wholeDays, disposal, steps, risks } }: Stand): KeptStand => ({
+  verdict, gates, ...(access === undefined ? {} : { access }), ...(choices === undefined ? {} : { choices }), wholeDays: wholeDays.value, risks,
   disposal: Object.fromEntries(Object.entries(disposal).map(([id, q]) => [id, q.value])),
   steps: steps.map(s => ({
     id: s.id, hours: s.personHours.value, needs: s.needs.map(n => [n.item, n.quantity.value, n.quantity.unit] as const),
@@ -27,10 +28,10 @@ export const keptStand = ({ gates, billed: { verdict, site: { access, choices },
 
 const kept = <U extends Unit>(value: number, unit: U): Quantity<U> => exactly(value, unit, 'taken off before')
 
-export const standKept = ({ verdict, gates, access, choices, wholeDays, disposal, steps }: KeptStand): Stand => ({
+export const standKept = ({ verdict, gates, access, choices, wholeDays, disposal, steps, risks }: KeptStand): Stand => ({
   gates, errors: [],
   billed: {
-    verdict, site: { ...(access === undefined ? {} : { access }), ...(choices === undefined ? {} : { choices }) }, wholeDays: kept(wholeDays, 'day'),
+    verdict, site: { ...(access === undefined ? {} : { access }), ...(choices === undefined ? {} : { choices }) }, wholeDays: kept(wholeDays, 'day'), risks,
     disposal: Object.fromEntries(Object.entries(disposal).map(([id, value]) => [id, kept(value, 'cents')])),
     steps: steps.map(s => ({
       id: s.id, personHours: kept(s.hours, 'h'), needs: s.needs.map(([item, value, unit]) => ({ item, quantity: kept(value, unit) })),

@@ -18,7 +18,7 @@ export function materialOut(m: MaterialLine, books: Books) {
     ...(p.supplier === undefined ? {} : { supplier: p.supplier }), ...(p.code === undefined ? {} : { code: p.code }),
     ...(reached ? { breakFrom: reached.from, listPriceCents: p.unitPriceCents } : {}),
     ...(p.stock && p.stock.value > 0 ? { packs: m.packs, onHand: p.stock, fromStock: work(fromStock, { packs: m.packs, stock: p.stock }) } : {}),
-    ...(p.insteadOf ? { insteadOf: p.insteadOf } : {}),
+    ...(p.insteadOf ? { insteadOf: p.insteadOf } : {}), ...(p.offers ? { offers: p.offers } : {}),
   }
 }
 

@@ -78,12 +78,17 @@ export interface MaterialOut {
   packs?: number; onHand?: number; fromStock?: number
   /** What it stands for, and why. */
   insteadOf?: { item: string; name: string; why: string }
+  /** With several price books side by side: what the others would have charged. */
+  offers?: { supplier: string; item: string; name: string; totalCents: number }[]
 }
 export interface PriceOut {
   materialsCents?: number; salesTaxCents?: number; laborCents?: number; subcontractCents?: number; otherCents: number; directCents: number
   contingencyCents?: number; overheadCents?: number; costCents?: number; marginPct?: number; markupPct?: number; minimumAddedCents?: number
   roundingCents?: number; customerTaxCents?: number; totalCents?: number; incentivesCents?: number; netCents?: number; depositCents?: number
-  validDays?: number; excludes: string[]
+  validDays?: number
+  /** Only where the company adds to it by risk: all of it, and what each risk of this house adds. */
+  contingencyPct?: number; risks?: { id: string; addPct: number; why: string }[]
+  excludes: string[]
 }
 export interface FindingOut { code: string; severity: 'warning' | 'note'; line: number; path: string; message: string }
 export interface AssumptionOut { id: string; what: string; value: number; unit: string; why: string }
@@ -138,14 +143,21 @@ export interface RangesOut {
   outside: { path: string; line: number; where: string; says: string; why: string }[]
 }
 
+/** A quote that was made, in the order of the job file. */
+export interface RevisionOut { number: number; on: string; reason: string; changed?: string; sentOn?: string; priceCents?: number; /** Against the one before that has a price. */ changeCents?: number }
+
 export interface EstimateOut {
   format: typeof ESTIMATE_FORMAT
   job: { id: string; title: string; status: string; surveyedOn: string; customer?: string }
-  basis: { priceBook: { name: string; dated: string; demo: boolean }; company: { name: string; dated: string; demo: boolean }
+  basis: { priceBook: { name: string; dated: string; demo: boolean }
+    /** All of them, where several lie side by side; `priceBook` is the first. */
+    priceBooks?: { name: string; dated: string; demo: boolean }[]; company: { name: string; dated: string; demo: boolean }
     codeEdition?: string; climateZone?: string
     /** The county map that gave the zone; absent where the job file gives it. */
     climateZoneMap?: 'before-2021' | '2021'
     state: string; county?: string }
+  /** Only where the job file has them; the last one with `sentOn` is the one that the customer has. */
+  revisions?: RevisionOut[]
   verdict: Verdict
   gates: GateOut[]
   stopped: StoppedOut[]

@@ -13,6 +13,7 @@ import { merged, ordered, type Step } from './order.ts'
 import type { Verdict } from './output.ts'
 import { price, visitLines, type BilledStep } from './price.ts'
 import { idle, standing, wanted, type Declined, type Standing } from './standing.ts'
+import { risksOf, type RiskSeen } from './risks.ts'
 import { takeoff, type Taken } from './takeoff.ts'
 import { verdictOf } from './verdict.ts'
 import { visitTasks } from './visit.ts'
@@ -33,6 +34,7 @@ export interface Plan {
   readonly ductTarget: Quantity<'cfm'> | undefined
   /** Dust that may hold asbestos lies open: no fan may run. */
   readonly noFan: boolean
+  readonly risks: readonly RiskSeen[]
 }
 
 /** Takes a house off and leaves what its gates let stand. */
@@ -60,7 +62,7 @@ export function plan(data: JobFile, books: Books): Plan {
   const verdict = verdictOf(gates.gates, left, measures.flatMap(m => m.unknowns ?? []))
   const stands = verdict === 'stop' ? nothingStands(left, gates.gates) : left
   const { planned, days } = withDays(merged(stands.open), books)
-  return { data, zone, taken, measures, declined, gates, standing: stands, verdict, steps: ordered(planned, data.areas.map(a => a.id)), days, ductTarget, noFan }
+  return { data, zone, taken, measures, declined, gates, standing: stands, verdict, steps: ordered(planned, data.areas.map(a => a.id)), days, ductTarget, noFan, risks: risksOf(data, measures.flatMap(m => m.unknowns ?? []), books) }
 }
 
 /** Advice for a duct test: by the floor, else by the air that is moved. */
@@ -80,20 +82,22 @@ export interface Billed {
   readonly steps: readonly BilledStep[]
   readonly disposal: Readonly<Record<string, Quantity<'cents'>>>
   readonly wholeDays: Quantity<'day'>
+  /** What adds to the contingency. */
+  readonly risks: readonly RiskSeen[]
 }
 
 /** The part of a plan that is priced. */
-export const billed = ({ data, taken, steps, days, verdict }: Plan): Billed => ({
-  verdict, site: data, steps, wholeDays: days.whole,
+export const billed = ({ data, taken, steps, days, verdict, risks }: Plan): Billed => ({
+  verdict, site: data, steps, wholeDays: days.whole, risks,
   disposal: Object.fromEntries(taken.areas.flatMap(a => (a.measure.otherCents && steps.some(t => t.parts.some(p => p.otherCents && a.measure.tasks.includes(p))) ? [[`disposal-${a.id}`, a.measure.otherCents] as const] : []))),
 })
 
 /** What the standing work costs: its bill, and the lines of the price. Under a stop there is the visit's fee alone. */
-export function pricedWork({ verdict, site, steps, disposal, wholeDays }: Billed, books: Books) {
+export function pricedWork({ verdict, site, steps, disposal, wholeDays, risks }: Billed, books: Books) {
   const materials: readonly MaterialLine[] = bill(steps, productOf(books))
   const fee = books.company.visitFeeCents
   if (verdict === 'stop') return { materials, prices: { otherCents: fee, directCents: fee } }
-  return { materials, prices: price(materials, steps, { ...disposal, ...visitLines(site, steps, wholeDays, books) }, site, books) }
+  return { materials, prices: price(materials, steps, { ...disposal, ...visitLines(site, steps, wholeDays, books) }, site, books, risks) }
 }
 
 /** What a plan costs. */

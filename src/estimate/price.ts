@@ -8,6 +8,7 @@ import { exactly, given, total, work, type Quantity } from '../units/quantity.ts
 import type { Task } from '../scope/kind.ts'
 import { bill, type MaterialLine } from './bill.ts'
 import { merged, type Step } from './order.ts'
+import { contingencyOf, type RiskSeen } from './risks.ts'
 
 type Cents = Quantity<'cents'>
 /** What the price looks at in a step. */
@@ -36,7 +37,7 @@ export const driveMissing = ({ access }: Pick<JobFile, 'access'>, books: Books):
 type PricedStep = Pick<Step, 'id' | 'personHours' | 'subcontractCents'>
 
 /** The lines from materials to the price at margin. */
-function built(materials: readonly Pick<MaterialLine, 'product' | 'totalCents'>[], steps: readonly PricedStep[], otherLines: Readonly<Record<string, Cents>>, books: Books) {
+function built(materials: readonly Pick<MaterialLine, 'product' | 'totalCents'>[], steps: readonly PricedStep[], otherLines: Readonly<Record<string, Cents>>, books: Books, contingencyPct = books.company.contingencyPct) {
   const { company } = books
   const materialsCents = sum(Object.fromEntries(materials.map(m => [m.product.item, m.totalCents])))
   const salesTaxCents = company.salesTax === 'contractor-pays' ? work(pctOf, { cents: materialsCents, pct: company.salesTaxPct }) : none(company.salesTax === 'exempt' ? 'exempt from sales tax' : 'the customer pays sales tax, below the margin')
@@ -44,7 +45,7 @@ function built(materials: readonly Pick<MaterialLine, 'product' | 'totalCents'>[
   const subcontractCents = sum(Object.fromEntries(steps.flatMap(s => (s.subcontractCents ? [[s.id, s.subcontractCents]] : []))))
   const otherCents = sum({ ...otherLines, ...(company.subMarkupPct && subcontractCents.value > 0 ? { 'sub-markup': work(pctOf, { cents: subcontractCents, pct: company.subMarkupPct }) } : {}) })
   const directCents = sum({ materialsCents, salesTaxCents, laborCents, subcontractCents, otherCents })
-  const contingencyCents = work(pctOf, { cents: sum({ materialsCents, laborCents }), pct: company.contingencyPct })
+  const contingencyCents = work(pctOf, { cents: sum({ materialsCents, laborCents }), pct: contingencyPct })
   const overheadCents = company.overhead === undefined ? none('covered by the gross margin')
     : company.overhead.per === 'hour' ? work(lineCents, { amount: total('h', Object.fromEntries(steps.map(s => [s.id, s.personHours]))), unitPriceCents: company.overhead.cents })
       : work(pctOf, { cents: sum({ directCents, contingencyCents }), pct: company.overhead.pct })
@@ -72,9 +73,9 @@ export const incentivesOver = (site: Pick<JobFile, 'choices'>, totalCents: Cents
   return totalCents === undefined || all <= totalCents.value ? [] : [{ code: 'incentives-over-price', severity: 'error', path: '/choices/incentives', says: `incentives of ${all / 100} on a price of ${totalCents.value / 100}`, why: 'more than the price can’t be given back', mend: 'correct the amounts' }]
 }
 
-export function price(materials: readonly MaterialLine[], steps: readonly BilledStep[], otherLines: Readonly<Record<string, Cents>>, site: Pick<JobFile, 'choices'>, books: Books) {
-  const { company } = books
-  const { saleCents, ...lines } = built(materials, steps, otherLines, books), { costCents } = lines
+export function price(materials: readonly MaterialLine[], steps: readonly BilledStep[], otherLines: Readonly<Record<string, Cents>>, site: Pick<JobFile, 'choices'>, books: Books, seen: readonly RiskSeen[] = []) {
+  const { company } = books, { pct: contingencyPct, added: risks } = contingencyOf(seen, books)
+  const { saleCents, ...lines } = built(materials, steps, otherLines, books, contingencyPct), { costCents } = lines
   const minimumAddedCents = steps.length === 0 ? none('no work, no least charge') : work(floorAdded, { priceCents: saleCents, minimumCents: company.minimumCents })
   const roundingCents = work(roundingAdded, { priceCents: sum({ saleCents, minimumAddedCents }), stepCents: company.roundingCents })
   // What is offered; a tax that the customer pays is no part of the margin.
@@ -86,6 +87,6 @@ export function price(materials: readonly MaterialLine[], steps: readonly Billed
     ...lines,
     marginPct: offeredCents.value > 0 ? work(marginOf, { priceCents: offeredCents, costCents }) : exactly(0, 'pct', 'no price'), markupPct: costCents.value > 0 ? work(markupOf, { priceCents: offeredCents, costCents }) : exactly(0, 'pct', 'no cost'),
     minimumAddedCents, roundingCents, customerTaxCents, totalCents, incentivesCents, netCents: work(netOfIncentives, { totalCents, incentivesCents }),
-    depositCents: work(pctOf, { cents: totalCents, pct: company.depositPct }), validDays: company.validDays,
+    depositCents: work(pctOf, { cents: totalCents, pct: company.depositPct }), validDays: company.validDays, ...(company.contingencyByRisk.length > 0 ? { contingencyPct, risks } : {}),
   }
 }

@@ -12,7 +12,8 @@ export const statuses: readonly Status[] = ['draft', 'sent', 'signed', 'expired'
 /** What is asked of a job file before its quote can be judged. */
 export interface QuoteFacts { readonly status: Status; readonly sentOn?: string; readonly expiresOn?: string; readonly signedOn?: string }
 
-export const quoteFacts = ({ job: { status }, quote: { sentOn, expiresOn, signedOn } = {} }: Pick<JobFile, 'job' | 'quote'>): QuoteFacts =>
+/** A quote that was sent more than once counts from the last time. */
+export const quoteFacts = ({ job: { status }, quote: { sentOn: said, expiresOn, signedOn, revisions = [] } = {} }: Pick<JobFile, 'job' | 'quote'>, sentOn = said ?? revisions.findLast(r => r.sentOn !== undefined)?.sentOn): QuoteFacts =>
   ({ status, ...(sentOn === undefined ? {} : { sentOn }), ...(expiresOn === undefined ? {} : { expiresOn }), ...(signedOn === undefined ? {} : { signedOn }) })
 
 /** A quote with dates stands differently on different days. */

@@ -150,15 +150,16 @@ function effectsOf(before: Whole, after: Whole, { company }: Books): Effects {
   const carried = (changeCents: number, salesTaxPct: Quantity<'pct'>, contingencyPct: Quantity<'pct'>): number =>
     work(carriedOn, { changeCents: exactly(changeCents, 'cents', 'change of a line'), salesTaxPct, contingencyPct, ...shares }).value
   const taxPct = company.salesTax === 'contractor-pays' ? company.salesTaxPct : none
+  const contingencyPct = 'contingencyPct' in after.lines ? after.lines.contingencyPct ?? company.contingencyPct : company.contingencyPct
   const names = new Map<string, string>(), costs = new Map<string, number>()
   for (const [side, sign] of [[before, -1], [after, 1]] as const) for (const m of side.materials) {
     names.set(m.product.item, m.product.name)
     costs.set(m.product.item, (costs.get(m.product.item) ?? 0) + sign * m.totalCents.value)
   }
-  const items = [...costs].filter(([, c]) => c !== 0).sort(([a], [b]) => byText(a, b)).map(([item, costCents]): ItemEffect => ({ item, name: names.get(item)!, costCents, priceCents: carried(costCents, taxPct, company.contingencyPct) }))
+  const items = [...costs].filter(([, c]) => c !== 0).sort(([a], [b]) => byText(a, b)).map(([item, costCents]): ItemEffect => ({ item, name: names.get(item)!, costCents, priceCents: carried(costCents, taxPct, contingencyPct) }))
   const moved = (key: keyof Lines): number => (after.lines[key] as Quantity).value - (before.lines[key] as Quantity).value
   const perHour = company.overhead?.per === 'hour' ? Math.round((after.hours - before.hours) * company.overhead.cents.value) : 0
-  const laborCents = carried(moved('laborCents'), none, company.contingencyPct) + (perHour === 0 ? 0 : carried(perHour, none, none))
+  const laborCents = carried(moved('laborCents'), none, contingencyPct) + (perHour === 0 ? 0 : carried(perHour, none, none))
   const otherCents = carried(moved('subcontractCents') + moved('otherCents'), none, none)
   // A customer's tax comes on top of it.
   const minimumCents = Math.round(moved('minimumAddedCents') * (1 + shares.customerTaxPct.value / 100))

@@ -33,9 +33,9 @@ export const rounded = (value: unknown): unknown => plain(value, '')
 export function estimateJson(made: Estimate, job: Job): EstimateOut {
   const line = (path: string): number => placed({ path } as Finding, job.places).line
   const { gates, ...rest } = made.out
-  const { format, job: head, basis, verdict, ...after } = plain(rest, '') as Omit<EstimateOut, 'gates' | 'findings' | 'assumptions'>
+  const { format, job: head, basis, revisions, verdict, ...after } = plain(rest, '') as Omit<EstimateOut, 'gates' | 'findings' | 'assumptions'>
   return {
-    format, job: head, basis, verdict,
+    format, job: head, basis, ...(revisions ? { revisions } : {}), verdict,
     gates: gates.map(g => ({
       id: g.id, code: g.code, state: g.state, open: g.open, stops: { phases: [...g.stops.phases], places: [...g.stops.places] }, where: g.where, why: g.why, clearedBy: g.clearedBy,
       ...(g.clearedByTask !== undefined && made.steps.some(s => s.id === g.clearedByTask) ? { clearedByTask: g.clearedByTask } : {}),

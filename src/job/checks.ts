@@ -183,7 +183,21 @@ const station: Rule = ({ energy, house: { state } }, say) => {
   say('station-unknown', '/energy/station', `station: ${energy.station}`, 'no degree days of that station are at hand', own.length === 0 ? 'write degreeDays: and where they stand' : `write one of ${state}, such as ${own.slice(0, 3).map(s => `${s.id} (${s.name})`).join(', ')}, or degreeDays: and where they stand`)
 }
 
-const rules: readonly Rule[] = [unique('areas', 'area'), unique('appliances', 'appliance'), unique('ducts', 'duct'), unique('exhausts', 'fan'), unique('airHandlers', 'air handler'), inScope, inAnArea, ofAnAppliance, ofADuct, target, zone, notFound, eaves, beside, choices, quote, station, dates]
+/** Revisions follow one another; what was sent last is what the quote says. */
+const revisions: Rule = ({ quote, job: { status } }, say) => {
+  const all = quote?.revisions ?? [], sent = all.findLast(r => r.sentOn !== undefined)
+  for (const [i, r] of all.entries()) {
+    const at = `/quote/revisions/${i}`, before = all[i - 1]
+    for (const key of ['on', 'sentOn'] as const) { const date = r[key], fault = date === undefined ? undefined : dateFault(date); if (fault) say(fault.code, `${at}/${key}`, fault.says, fault.why, fault.mend) }
+    if (before && r.number <= before.number) say('revisions-out-of-order', `${at}/number`, `number: ${r.number}`, `the one before is ${before.number}`, 'number the revisions in the order they were made')
+    else if (before && r.on < before.on) say('revisions-out-of-order', `${at}/on`, `on: ${r.on}`, `the one before is of ${before.on}`, 'write the revisions in the order they were made')
+    if (r.sentOn !== undefined && r.sentOn < r.on) say('revision-sent-before-made', `${at}/sentOn`, `sentOn: ${r.sentOn}`, `the revision is of ${r.on}`, 'correct the one or the other')
+  }
+  if (all.length > 0 && status !== 'draft' && !sent && quote?.sentOn === undefined) say('revision-not-sent', '/job/status', `status: ${status}`, 'no revision says that it was sent', 'write sentOn: at the one that was')
+  if (sent && quote?.sentOn !== undefined && quote.sentOn !== sent.sentOn) say('revision-sent-differs', '/quote/sentOn', `sentOn: ${quote.sentOn}`, `revision ${sent.number} says that it was sent on ${sent.sentOn!}`, 'take sentOn out: the last revision that was sent says it')
+}
+
+const rules: readonly Rule[] = [revisions, unique('areas', 'area'), unique('appliances', 'appliance'), unique('ducts', 'duct'), unique('exhausts', 'fan'), unique('airHandlers', 'air handler'), inScope, inAnArea, ofAnAppliance, ofADuct, target, zone, notFound, eaves, beside, choices, quote, station, dates]
 
 /** All that the rules find in a job that has the right form. */
 export function checks(job: JobFile): Finding[] {

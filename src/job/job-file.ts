@@ -1,5 +1,7 @@
 // The format of a job file: sections in the order of the walk through the house.
 import * as f from '../fields/index.ts'
+import { ownValues } from '../books/own-values.ts'
+import { states } from '../reference/states.ts'
 import { editions, zones } from '../reference/targets.ts'
 import { applianceSchema } from '../scope/appliances.ts'
 import { airHandlerSchema } from '../scope/air-handler.ts'
@@ -9,8 +11,6 @@ import { exhaustSchema } from '../scope/exhausts.ts'
 import { eaveSchema } from '../scope/eaves.ts'
 import { highVentSchema } from '../scope/vents.ts'
 import { areaKinds, hazardKinds, openingKinds, type Area, type Hazard, type Opening } from '../scope/index.ts'
-
-const states = 'AL AK AZ AR CA CO CT DE DC FL GA HI ID IL IN IA KS KY LA ME MD MA MI MN MS MO MT NE NV NH NJ NM NY NC ND OH OK OR PA RI SC SD TN TX UT VT VA WA WV WI WY'.split(' ')
 
 export const JOB_FORMAT = 'lidwork-job/1'
 
@@ -86,6 +86,14 @@ export const jobSchema = f.fields({
     sentOn: f.optional(f.date('day the quote went out; it holds for the company’s validDays from then')),
     expiresOn: f.optional(f.date('last day it holds, where that is not by validDays')),
     signedOn: f.optional(f.date('day it was signed')),
+    revisions: f.optional(f.list(f.fields({
+      number: f.count(999, 'number of the quote'),
+      on: f.date('its day'),
+      reason: f.text('why there is a new one', { examples: ['first quote', 'price of cellulose'] }),
+      changed: f.optional(f.text('what is different', { examples: ['two lights more, cellulose 14 to 15.20 a bag'] })),
+      price: f.optional(f.number('USD', { min: 0, max: 10000000 }, 'its total', { examples: [6970] })),
+      sentOn: f.optional(f.date('day it was sent to the customer; without it: never sent')),
+    }, 'one revision of the quote'), 'the quotes made for this house, in their order', { max: 200 })),
     escalation: f.optional(f.list(f.fields({
       item: f.id('item of the price book', { examples: ['demo-loose-cellulose'] }),
       basePrice: f.number('USD', { above: 0, max: 1000000 }, 'price of one purchase unit that the contract names', { examples: [14] }),
@@ -102,9 +110,11 @@ export const jobSchema = f.fields({
       condition: f.text('on what it depends', { examples: ['if the blower door falls by a tenth and the form is in by June 30'] }),
     }, 'one incentive'), 'rebates and the like that may be granted: shown below the total, never in it', { max: 20 })),
     permitFee: f.optional(f.number('USD', { min: 0, max: 100000 }, 'permit for this job, in place of the company’s', { examples: [85] })),
+    ...ownValues,
   }, 'what was chosen for this job')),
   books: f.optional(f.fields({
     prices: f.optional(f.text('price book, by its path from the folder of this file', { examples: ['prices.yaml'] })),
+    suppliers: f.optional(f.list(f.text('a price book, by its path from the folder of this file', { examples: ['supply-b.yaml'] }), 'further price books side by side, one for each supplier: each product comes from whoever sells what does the work for least', { max: 20 })),
     company: f.optional(f.text('company file, by its path from the folder of this file', { examples: ['company.yaml'] })),
   }, 'your own books; without them the built-in ones')),
 }, 'one surveyed house')

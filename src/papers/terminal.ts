@@ -33,8 +33,9 @@ function place({ basis }: EstimateOut): string {
   return [seat, codeEdition && edition(codeEdition), climateZone && `zone ${climateZone}`].filter(Boolean).join(', ')
 }
 
-function books({ basis: { priceBook, company } }: EstimateOut): string {
-  const prices = priceBook.demo ? 'demo prices' : `prices ${priceBook.name}`, firm = company.demo ? 'demo company' : company.name
+function books({ basis: { priceBook, priceBooks, company } }: EstimateOut): string {
+  const named = [...new Set((priceBooks ?? [priceBook]).map(b => b.dated === priceBook.dated ? b.name : `${b.name} of ${b.dated}`))].join(' and ')
+  const prices = priceBooks ? `prices ${named}` : priceBook.demo ? 'demo prices' : `prices ${priceBook.name}`, firm = company.demo ? 'demo company' : company.name
   return priceBook.dated === company.dated ? `${prices}, ${firm}, ${company.dated}` : `${prices} ${priceBook.dated}, ${firm} ${company.dated}`
 }
 
@@ -42,6 +43,10 @@ function head(e: EstimateOut, on: Sheet): void {
   const { title, id, status, surveyedOn } = e.job
   bothEnds(on, title, [id, status, surveyedOn].filter(Boolean).join('   '), true)
   bothEnds(on, place(e), books(e))
+  for (const r of e.revisions ?? []) {
+    const money = r.priceCents === undefined ? undefined : `${usd(r.priceCents)}${r.changeCents === undefined || r.changeCents === 0 ? '' : ` (${r.changeCents > 0 ? '+' : ''}${usd(r.changeCents)})`}`
+    on.row({ at: 1, text: `revision ${r.number}, ${r.on}, ${r.sentOn === undefined ? 'not sent' : `sent ${r.sentOn}`}: ${sentence(r.reason)}${r.changed === undefined ? '' : ` Changed: ${sentence(r.changed)}`}`, ...(money === undefined ? {} : { right: money }) })
+  }
   on.gap()
 }
 
@@ -301,7 +306,7 @@ function buying(e: EstimateOut, on: Sheet): void {
       m.insteadOf && `in place of ${m.insteadOf.name}: ${m.insteadOf.why}`,
       m.breakFrom !== undefined && `priced from ${plainFigure(m.breakFrom)} on${m.listPriceCents === undefined ? '' : `, ${usd(m.listPriceCents)} by itself`}`,
       m.fromStock !== undefined && `${plainFigure(m.fromStock)} of ${plainFigure(m.onHand!)} on hand, ${plainFigure(m.buy)} to order`,
-      m.supplier !== undefined && `from ${m.supplier}${m.code === undefined ? '' : `, ${m.code}`}`,
+      m.supplier !== undefined && `from ${m.supplier}${m.code === undefined ? '' : `, ${m.code}`}${m.offers === undefined ? '' : ` for ${usd(m.totalCents)}; ${m.offers.map(o => `${o.supplier}${o.item === m.item ? '' : ` (${o.name})`} ${usd(o.totalCents)}`).join(', ')}`}`,
     ].filter(Boolean)
     return parts.length > 0 ? [{ name: m.name, text: parts.join('; ') }] : []
   })
@@ -332,6 +337,7 @@ function price(e: EstimateOut, on: Sheet): void {
   on.rule(MONEY)
   line('direct', p.directCents)
   line('contingency', p.contingencyCents)
+  for (const r of p.risks ?? []) on.row({ at: SENTENCE, text: `${figure(r.addPct, 1)}% of it: ${words(r.id)}, ${r.why}`, keep: MONEY })
   line('overhead', p.overheadCents)
   on.rule(MONEY)
   line('cost', p.costCents)

@@ -1,5 +1,6 @@
+import type { Company } from '../books/books.ts'
 import { fromRow, table } from '../reference/table.ts'
-import { given, type Quantity } from '../units/quantity.ts'
+import { given, row, type Quantity } from '../units/quantity.ts'
 
 // Access factors on person-hours (judgment; a company may put its own rates in the company file).
 
@@ -20,22 +21,31 @@ export type Webs = 'open' | 'w' | 'dense'
 export const hatchRows = table<{ shortIn: number; longIn: number; factor: number }>({ name: 'access-hatch', title: 'Factor by the largest hatch', source: 'judgment: starting access factors', obtained: 'judgment', units: { shortIn: 'in', longIn: 'in', factor: 'factor' },
   rows: [{ shortIn: 22, longIn: 30, factor: 1 }, { shortIn: 18, longIn: 18, factor: 1.1 }, { shortIn: 0, longIn: 0, factor: 1.2 }] })
 
+/** A row of the company’s own, and the figure that picked it. */
+const picked = (factor: Quantity<'factor'>, by?: Quantity): Quantity<'factor'> => (factor.from.is === 'row' && by ? row(factor.value, 'factor', factor.from.at, factor.from.source, by) : factor)
+
 /** Headroom at a step's edge is the roomier step: 60 in and more is 1.0. */
-export const headroomFactor = (headroomIn: Quantity<'in'>): Quantity<'factor'> => {
+export const headroomFactor = (headroomIn: Quantity<'in'>, { accessFactors: own }: Company): Quantity<'factor'> => {
+  if (own?.headroom) return picked(own.headroom.find(r => headroomIn.value < r.upTo)!.factor, headroomIn)
   const s = headroomSteps.rows.find(r => headroomIn.value < r.upTo)!
   return fromRow(headroomSteps, s, s.factor, 'factor', s.upTo === Infinity ? 'over the last step' : `under ${s.upTo} in`, headroomIn)
 }
-export const oldFillFactor = (depthIn: Quantity<'in'>): Quantity<'factor'> => {
+export const oldFillFactor = (depthIn: Quantity<'in'>, { accessFactors: own }: Company): Quantity<'factor'> => {
+  if (own?.oldFill) return picked(own.oldFill.find(r => depthIn.value <= r.upTo + 1e-9)!.factor, depthIn)
   const s = oldFillSteps.rows.find(r => depthIn.value <= r.upTo + 1e-9)!
   return fromRow(oldFillSteps, s, s.factor, 'factor', s.upTo === Infinity ? 'over the last step' : `to ${s.upTo} in`, depthIn)
 }
-export const websFactor = (webs: Webs, at: string | undefined): Quantity<'factor'> => {
+export const websFactor = (webs: Webs, at: string | undefined, { accessFactors: own }: Company): Quantity<'factor'> => {
+  const mine = own?.webs?.find(r => r.webs === webs)?.factor
+  if (mine) return picked(mine, at === undefined ? undefined : given(mine.value, 'factor', at, webs))
   const r = websRows.rows.find(x => x.webs === webs)!
   return fromRow(websRows, r, r.factor, 'factor', webs, at === undefined ? undefined : given(r.factor, 'factor', at, webs))
 }
-export const hatchFactor = (sides: readonly [Quantity, Quantity] | undefined): Quantity<'factor'> => {
+export const hatchFactor = (sides: readonly [Quantity, Quantity] | undefined, { accessFactors: own }: Company): Quantity<'factor'> => {
   if (!sides) return fromRow(hatchRows, {}, 1, 'factor', 'no hatch in the file')
-  const r = hatchRows.rows.find(x => sides[0].value >= x.shortIn - 1e-9 && sides[1].value >= x.longIn - 1e-9)!
+  const fits = (short: number, long: number): boolean => sides[0].value >= short - 1e-9 && sides[1].value >= long - 1e-9
+  if (own?.hatch) return picked(own.hatch.find(r => fits(...r.sides))!.factor, sides[0])
+  const r = hatchRows.rows.find(x => fits(x.shortIn, x.longIn))!
   return fromRow(hatchRows, r, r.factor, 'factor', `${r.shortIn} × ${r.longIn} in and up`, sides[0])
 }
 

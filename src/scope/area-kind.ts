@@ -105,7 +105,7 @@ export function oldLayers(items: readonly LayerItem[], at: string, books: Books)
 /** How much longer work takes there, with a warning where the factors end. */
 export function accessOf(found: Found<{ headroomIn: number; webs?: string }>, oldDepth: Quantity<'in'>, hatchIn: FloorAround['hatchIn'], books: Books): { access: Quantity<'factor'>; headroom: Quantity<'factor'>; findings: Finding[] } {
   const { item, at } = found
-  const headroom = headroomFactor(given(item.headroomIn, 'in', `${at}/headroomIn`)), webs = websFactor((item.webs ?? 'open') as Webs, item.webs === undefined ? undefined : `${at}/webs`), oldFill = oldFillFactor(oldDepth), hatch = hatchFactor(hatchIn)
+  const headroom = headroomFactor(given(item.headroomIn, 'in', `${at}/headroomIn`), books.company), webs = websFactor((item.webs ?? 'open') as Webs, item.webs === undefined ? undefined : `${at}/webs`, books.company), oldFill = oldFillFactor(oldDepth, books.company), hatch = hatchFactor(hatchIn, books.company)
   const air = books.start('air-temperature-factor', 1, 'factor', 'work done neither above 110 °F nor below 20 °F', 'no work date in the file'), cap = books.start('access-cap', 3, 'factor', 'most the access factors may multiply to')
   const raw = headroom.value * oldFill.value * webs.value * hatch.value
   return { headroom, access: work(accessFactor, { headroom, oldFill, webs, hatch, air, cap }),

@@ -29,34 +29,34 @@ describe('a price break', () => {
   test.each([
     ['one more than it takes', n + 1, 1400], ['as many as it takes', n, 1200], ['one less', n - 1, 1200],
   ])('%s: each costs what it should', async (_, from, cents) => {
-    const e = await priced(book({ [BAGS]: { breaks: [{ from, price: 12 }] } })), m = of(e, BAGS)
+    const e = await priced(book({ [BAGS]: { breaks: [{ atLeast: from, price: 12 }] } })), m = of(e, BAGS)
     expect([m.unitPriceCents, m.totalCents]).toEqual([cents, n * cents])
     expect([m.breakFrom, m.listPriceCents]).toEqual(cents === 1400 ? [undefined, undefined] : [from, 1400])
     expect(plain.price.materialsCents! - e.price.materialsCents!).toBe(n * (1400 - cents))
   })
   test('of several, the last that is reached', async () => {
-    const e = await priced(book({ [BAGS]: { breaks: [{ from: 2, price: 13 }, { from: n - 3, price: 12.5 }, { from: n + 1, price: 10 }] } }))
+    const e = await priced(book({ [BAGS]: { breaks: [{ atLeast: 2, price: 13 }, { atLeast: n - 3, price: 12.5 }, { atLeast: n + 1, price: 10 }] } }))
     expect(of(e, BAGS)).toMatchObject({ unitPriceCents: 1250, totalCents: n * 1250, breakFrom: n - 3 })
   })
   test('of a product charged as used, by the whole packs that are bought', async () => {
-    const m = of(plain, SEALANT), e = await priced(book({ [SEALANT]: { breaks: [{ from: Math.ceil(m.charged), price: 4 }] } }))
+    const m = of(plain, SEALANT), e = await priced(book({ [SEALANT]: { breaks: [{ atLeast: Math.ceil(m.charged), price: 4 }] } }))
     expect(m.charged).not.toBe(Math.ceil(m.charged))
     expect(of(e, SEALANT).totalCents).toBe(Math.round(m.charged * 400))
   })
   test('that would cost less than what is bought is told, and the price stays', async () => {
-    const e = await priced(book({ [BAGS]: { breaks: [{ from: n + 1, price: 10 }] } }))
+    const e = await priced(book({ [BAGS]: { breaks: [{ atLeast: n + 1, price: 10 }] } }))
     expect(of(e, BAGS).totalCents).toBe(n * 1400)
     expect(e.findings.find(f => f.code === 'more-costs-less')!.message).toContain(`$${((n + 1) * 10).toFixed(2)}`)
-    expect(codes(await priced(book({ [BAGS]: { breaks: [{ from: n * 2, price: 13 }] } })))).not.toContain('more-costs-less')
+    expect(codes(await priced(book({ [BAGS]: { breaks: [{ atLeast: n * 2, price: 13 }] } })))).not.toContain('more-costs-less')
   })
   test('counts for the rows beside the one blown', async () => {
     const rows = (e: EstimateOut): [number, number][] => e.areas.flatMap(a => a.neighborRows ?? []).map(r => [r.bags, r.bagsCents])
-    const e = await priced(book({ [BAGS]: { wastePct: 0, breaks: [{ from: 1, price: 7 }] } }))
+    const e = await priced(book({ [BAGS]: { wastePct: 0, breaks: [{ atLeast: 1, price: 7 }] } }))
     expect(rows(e).length).toBeGreaterThan(0)
     for (const [bags, cents] of rows(e)) expect(cents).toBe(Math.ceil(bags - 1e-9) * 700)
   })
   test('explain names the row and the amount that reached it', async () => {
-    const files = { 'a.job.yaml': JOB, 'p.yaml': book({ [BAGS]: { breaks: [{ from: 5, price: 12 }] } }) }
+    const files = { 'a.job.yaml': JOB, 'p.yaml': book({ [BAGS]: { breaks: [{ atLeast: 5, price: 12 }] } }) }
     const { out } = await lidwork(`explain a.job.yaml materials.${BAGS}.unitPriceCents --prices p.yaml`, { files })
     expect(out).toContain(`demo prices: ${BAGS}, from 5, picked by ${n}`)
   })
@@ -75,7 +75,7 @@ describe('stock', () => {
     expect(of(e, SEALANT).fromStock).toBe(part)
   })
   test('that leaves the order under its break is told', async () => {
-    const e = await priced(book({ [BAGS]: { stock: 10, breaks: [{ from: buy, price: 12 }] } }))
+    const e = await priced(book({ [BAGS]: { stock: 10, breaks: [{ atLeast: buy, price: 12 }] } }))
     expect(of(e, BAGS)).toMatchObject({ unitPriceCents: 1200, buy: buy - 10 })
     expect(codes(e)).toContain('order-under-break')
   })
@@ -124,7 +124,7 @@ describe('a substitute', () => {
 
 describe('on papers', () => {
   test('the terminal says break, stock, supplier and substitute', async () => {
-    const prices = book({ [BAGS]: { breaks: [{ from: 5, price: 12 }], stock: 10, supplier: 'demo supply', code: 'DS-1042' } })
+    const prices = book({ [BAGS]: { breaks: [{ atLeast: 5, price: 12 }], stock: 10, supplier: 'demo supply', code: 'DS-1042' } })
     const { out } = await lidwork('estimate a.job.yaml --prices p.yaml', { files: { 'a.job.yaml': JOB, 'p.yaml': prices } })
     const buying = out.slice(out.indexOf('\n     buying'), out.indexOf('\n     price')).replace(/\s+/g, ' ')
     expect(buying).toContain(`priced from 5 on, 14.00 by itself; 10 of 10 on hand, ${of(plain, BAGS).buy - 10} to order; from demo supply, DS-1042.`)
@@ -151,10 +151,10 @@ describe('what is wrong in such a book', () => {
   }
   const at = demoPrices.products.findIndex(p => p.item === SEALANT)
   test.each<[string, Partial<ProductRow>, string]>([
-    ['breaks from many to few', { breaks: [{ from: 10, price: 4 }, { from: 5, price: 3 }] }, `error breaks-out-of-order /products/${at}/breaks/1/from`],
-    ['a break twice', { breaks: [{ from: 10, price: 4 }, { from: 10, price: 3 }] }, `error breaks-out-of-order /products/${at}/breaks/1/from`],
-    ['a break that costs as much', { breaks: [{ from: 10, price: 5 }] }, `error break-not-cheaper /products/${at}/breaks/0/price`],
-    ['a second that costs more than the first', { breaks: [{ from: 10, price: 4 }, { from: 20, price: 4.5 }] }, `error break-not-cheaper /products/${at}/breaks/1/price`],
+    ['breaks from many to few', { breaks: [{ atLeast: 10, price: 4 }, { atLeast: 5, price: 3 }] }, `error breaks-out-of-order /products/${at}/breaks/1/atLeast`],
+    ['a break twice', { breaks: [{ atLeast: 10, price: 4 }, { atLeast: 10, price: 3 }] }, `error breaks-out-of-order /products/${at}/breaks/1/atLeast`],
+    ['a break that costs as much', { breaks: [{ atLeast: 10, price: 5 }] }, `error break-not-cheaper /products/${at}/breaks/0/price`],
+    ['a second that costs more than the first', { breaks: [{ atLeast: 10, price: 4 }, { atLeast: 20, price: 4.5 }] }, `error break-not-cheaper /products/${at}/breaks/1/price`],
     ['itself', { substitutes: [SEALANT] }, `error substitute-itself /products/${at}/substitutes/0`],
     ['a name that is not there', { substitutes: ['sealent'] }, `error substitute-unknown /products/${at}/substitutes/0`],
     ['a product of another role', { substitutes: ['gun-foam-24oz'] }, `error substitute-unknown /products/${at}/substitutes/0`],

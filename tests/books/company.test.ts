@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest'
 import { demoCompany, demoPrices } from '../../src/books/demo.ts'
 import type { CompanyFile } from '../../src/books/company-file.ts'
+import type { OwnValues } from '../../src/books/own-values.ts'
 import { shelf } from '../../src/books/open.ts'
 import { readCompany } from '../../src/books/read.ts'
 import { lineCents, markupOf, marginOf, pctOf, sale } from '../../src/calc/price.ts'
@@ -26,7 +27,7 @@ const priced = (company: CompanyFile, text = JOB): EstimateOut => {
   const read = readJob(text, 'a.job.yaml')
   if (!read.ok) throw new Error(JSON.stringify(read.findings))
   const { data } = read.job
-  return estimateJson(estimate(read.job, shelf(demoPrices, company).for({ code: data.target.code!, climateZone: data.house.climateZone!, ...(data.choices?.marginPct === undefined ? {} : { marginPct: data.choices.marginPct }) })), read.job)
+  return estimateJson(estimate(read.job, shelf(demoPrices, company).for({ code: data.target.code!, climateZone: data.house.climateZone!, ...(data.choices === undefined ? {} : { choices: data.choices as OwnValues }) })), read.job)
 }
 /** Half up, in whole numbers. */
 const share = (cents: number, hundredthsOfPct: number): number => Math.floor((2 * cents * hundredthsOfPct + 10000) / 20000)

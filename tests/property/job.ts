@@ -191,7 +191,7 @@ const bare: fc.Arbitrary<JobFile> = fc.shuffledSubarray([...NAMES], { minLength:
 }))
 
 const demo = shelf(demoPrices, demoCompany)
-export const targetOf = ({ target, house: { climateZone }, choices }: JobFile) => clean({ ...target, climateZone, marginPct: choices?.marginPct })
+export const targetOf = ({ target, house: { climateZone }, choices }: JobFile) => clean({ ...target, climateZone, choices })
 export const booksFor = (data: JobFile, from = demo): Books => from.for(targetOf(data))
 
 /** A paper for each gate of the house that takes one and whose bit is set. Of openings that no takeoff takes only some houses keep theirs. */

@@ -55,8 +55,10 @@ export function pricer(io: Io, { from, to, company, on }: Terms) {
       const olds = shelfOf({ ...own, prices: from }), news = shelfOf({ ...own, prices: to })
       if ('troubles' in olds || 'troubles' in news) {
         const troubles = 'troubles' in olds ? olds.troubles : 'troubles' in news ? news.troubles : []
-        return skipped(file, sorted(troubles.map(findingOf), job.places), job.places, source, troubles.reduce<Exit>((worst, t) => (t.code > worst ? t.code : worst), exit.findings))
+        return skipped(file, sorted(troubles.map(t => findingOf(t)), job.places), job.places, source, troubles.reduce<Exit>((worst, t) => (t.code > worst ? t.code : worst), exit.findings))
       }
+      const target = targetOf(job), faults = [...olds.shelf.troubles(target), ...news.shelf.troubles(target)]
+      if (faults.length > 0) return skipped(file, sorted(faults, job.places), job.places, source)
       const shelves = { from: olds.shelf, to: news.shelf }, { old, now } = stands(job, shelves)
       const errors = [...old.errors, ...now === old ? [] : now.errors]
       if (errors.length > 0) return skipped(file, sorted(errors, job.places), job.places, source)
