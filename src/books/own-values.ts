@@ -4,7 +4,7 @@ import { companySchema, type CompanyFile } from './company-file.ts'
 import { productSchema, roleNames } from './price-book.ts'
 
 /** What names a company file, and what stands beside `company` in a job. */
-const APART = ['format', 'name', 'dated', 'demo', 'subcontract', 'rates', 'values', 'supplier', 'letterhead'] as const
+const APART = ['format', 'name', 'dated', 'demo', 'subcontract', 'rates', 'values', 'supplier', 'letterhead', 'terms'] as const
 type Apart = (typeof APART)[number]
 export type OwnCompany = Partial<Omit<CompanyFile, Apart>>
 

@@ -30,6 +30,7 @@ export const unpublished: Readonly<Record<string, string>> = {
   'bays-to-fit': ARITHMETIC,
   'tons': ARITHMETIC,
   'net-of-stock': ARITHMETIC,
+  'deposit-limit': ARITHMETIC,
   'from-stock': ARITHMETIC,
   'between-rows': `${APART}; identity: at its rows it is the row`,
   'up-to-quarter': ARITHMETIC,

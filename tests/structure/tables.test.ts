@@ -22,7 +22,7 @@ const KEYS: Readonly<Record<string, readonly string[]>> = {
 }
 /** What a figure in a unit can be in a house: air to aerogel, foam dust to wet sand, one bay to a hall. */
 const LIMITS: Readonly<Record<string, readonly [number, number]>> = { in: [0, 60], 'lb/ft2': [0.5, 10], 'R/in': [1, 7.5], 'lb/ft3': [0.3, 40], R: [0.1, 70], fraction: [0, 0.5], in2: [0.0005, 15], part: [100, 400], Pa: [1, 60], ppm: [9, 1000], cfm: [20, 1000], factor: [1, 3], ft2: [600, 100000], 'as its row says': [1, 60],
-  '°F·day': [10, 13000], Btu: [3000, 3e7], lb: [0.1, 30], coefficient: [0.001, 0.05], N: [0.5, 30], stories: [1, 3], zone: [1, 8], 'USD/therm': [0.5, 6], 'cents/kWh': [5, 60], 'USD/gal': [1, 8], year: [2015, 2030], 'probes less one': [1, 100], 'standard errors': [1.64, 6.4] }
+  '°F·day': [10, 13000], Btu: [3000, 3e7], lb: [0.1, 30], coefficient: [0.001, 0.05], N: [0.5, 30], stories: [1, 3], zone: [1, 8], 'USD/therm': [0.5, 6], 'cents/kWh': [5, 60], 'USD/gal': [1, 8], year: [2015, 2030], 'probes less one': [1, 100], 'standard errors': [1.64, 6.4], USD: [500, 10000] }
 /** A last step without an end. */
 const endless = (column: string, value: number): boolean => column === 'upTo' && value === Infinity
 

@@ -130,6 +130,11 @@ export default [
     { id: 'three appliances', inputs: { setUp: 1, count: 3, each: 0.5 }, expected: 2.5, ...byHand, note: '1 + 3 · 0.5 = 2.5' },
   ]),
   ...group({ formula: 'person-days', source: HOUSE, obtained: 'computed independently', table: 'worked house, materials', tolerance: 0, toleranceWhy: 'a count' }, [{ id: 'two people, three days', inputs: { crew: 2, days: 3 }, expected: 6 }]),
+  ...group({ formula: 'deposit-limit', ...byHand }, [
+    { id: 'a tenth, under the most', inputs: { wantedCents: 300000, totalCents: 697000, share: 0.1, mostCents: 100000 }, expected: 69700, note: '6,970 · 0.1 = $697' },
+    { id: 'the most in dollars', inputs: { wantedCents: 300000, totalCents: 1200000, share: 0.1, mostCents: 100000 }, expected: 100000, note: 'at most $1,000' },
+    { id: 'what is wanted', inputs: { wantedCents: 50000, totalCents: 1200000, share: 0.1, mostCents: 100000 }, expected: 50000, note: 'at most what is wanted: $500' },
+  ]),
   ...group({ formula: 'net-of-stock', ...byHand }, [
     { id: 'ten on hand', inputs: { packs: 51.3, stock: 10 }, expected: 42, note: '51.3 − 10 = 41.3, up: 42' },
     { id: 'half a roll on hand', inputs: { packs: 1.14, stock: 0.5 }, expected: 1, note: '1.14 − 0.5 = 0.64, up: 1' },
