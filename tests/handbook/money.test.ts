@@ -68,5 +68,5 @@ describe('digits of a number', () => {
   test.each([[14.9, 149n, 1], [0, 0n, 0], [1200, 1200n, 0], [1e21, 10n ** 21n, 0], [1.5e22, 15n * 10n ** 21n, 0], [1e-7, 1n, 7], [2.5e-9, 25n, 10], [-3.25, -325n, 2]])('%f', (x, digits, shift) => expect(decimal(x)).toEqual([digits, shift]))
   test.each([[-1.5, 1, -1], [-1.6, 1, -2], [-0.4, 1, 0], [-2.5, 100, -250], [2.5, 1, 3]])('%f × %f is %f to the whole, half up also below 0', (a, b, whole) => expect(timesToWhole(a, b) + 0).toBe(whole))
   test.each([[123450, '$1,234.50'], [5, '$0.05'], [100, '$1.00'], [3.12, '$0.0312'], [123456789, '$1,234,567.89'], [100000000, '$1,000,000.00']])('%f cents as %s', (c, text) => expect(usd(c)).toBe(text))
-  test.each([[64.1, 63.47, 0.63], [1, 3, -2], [0.3, 0.1, 0.2], [5, 5, 0]])('%f − %f is %f', (a, b, d) => expect(minusExactly(a, b)).toBe(d))
+  test.each([[64.1, 63.47, 0.63], [1, 3, -2], [0.3, 0.1, 0.2], [1.25, 0.5, 0.75], [5, 5, 0]])('%f − %f is %f', (a, b, d) => expect(minusExactly(a, b)).toBe(d))
 })
