@@ -1,15 +1,17 @@
 // The committed schemas, as they stand in schemas/.
+import asBuilt from '../../schemas/as-built.schema.json'
 import check from '../../schemas/check.schema.json'
 import closeout from '../../schemas/closeout.schema.json'
 import company from '../../schemas/company.schema.json'
 import estimate from '../../schemas/estimate.schema.json'
 import explain from '../../schemas/explain.schema.json'
 import job from '../../schemas/job.schema.json'
+import learned from '../../schemas/learned.schema.json'
 import options from '../../schemas/options.schema.json'
 import prices from '../../schemas/prices.schema.json'
 import verify from '../../schemas/verify.schema.json'
 
-const schemas: Readonly<Record<string, object>> = { job, prices, company, closeout, estimate, explain, options, check, verify }
+const schemas: Readonly<Record<string, object>> = { job, prices, company, closeout, estimate, explain, options, 'as-built': asBuilt, learned, check, verify }
 
 export const schemaNames: readonly string[] = Object.keys(schemas)
 
