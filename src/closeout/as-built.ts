@@ -14,9 +14,16 @@ import { safety } from './safety.ts'
 
 export interface AsBuilt { readonly out: AsBuiltOut; readonly findings: readonly Finding[] }
 
+const missing = (p: AreaProof): boolean => (p.bagsMissing?.value ?? 0) > 1e-9
+const MENDS: Readonly<Record<AreaProof['way'], (p: AreaProof) => string>> = {
+  blown: p => p.proof === 'not-shown' ? 'write bags, and the reading of each marker, under areas:' : missing(p) ? 'blow the missing bags, level, and read each marker again' : 'level and top up, and read each marker again',
+  packed: p => p.proof === 'not-shown' ? 'write its bags under areas:' : 'pack the missing bags through the same holes',
+  laid: () => 'write it under areas:',
+}
+
 /** What keeps an area from its proof. */
 const areaDue = (p: AreaProof): DueOut[] => (p.proof === 'proved' ? [] : [{ code: p.proof === 'short' ? 'area-short' : 'area-not-shown', of: p.id, what: p.id, why: p.why.join('; '),
-  mend: p.proof === 'short' ? (p.bagsMissing?.value ?? 0) > 1e-9 ? 'blow the missing bags, level, and read each marker again' : 'level and top up, and read each marker again' : 'write bags, and the reading of each marker, under areas:' }])
+  mend: MENDS[p.way](p) }])
 
 /**
  * @param places of the close-out
