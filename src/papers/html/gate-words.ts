@@ -14,6 +14,7 @@ export const gateWords: Readonly<Record<string, Words>> = {
   'vermiculite-not-checked': { title: 'Nobody has looked for vermiculite yet', opens: LOOK },
   'knob-and-tube': { title: 'Old open wiring', opens: 'a licensed electrician’s letter that it is dead or gone' },
   'knob-and-tube-not-checked': { title: 'Nobody has looked for old open wiring yet', opens: LOOK },
+  'wiring-not-traced': { title: 'Closed bays that may hold old open wiring', opens: 'a licensed electrician’s letter that none of it runs there, or that it is dead' },
   'open-splice': { title: 'Open wiring boxes or damaged cable' },
   'wet-wood': { title: 'Wet wood' },
   mold: { title: 'Mold' }, 'mold-small': { title: 'A little mold' },
