@@ -18,7 +18,7 @@ export const gateWords: Readonly<Record<string, Words>> = {
   'open-splice': { title: 'Open wiring boxes or damaged cable' },
   'wet-wood': { title: 'Wet wood' },
   mold: { title: 'Mold' }, 'mold-small': { title: 'A little mold' },
-  animals: { title: 'Animals in the attic' },
+  animals: { title: 'Animals in the attic' }, 'animals-few': { title: 'A few droppings' },
   'suspect-duct-wrap': { title: 'Wrap on ducts that may hold asbestos' },
   'suspect-duct-wrap-not-checked': { title: 'Nobody has looked at the wrap on the ducts yet', opens: LOOK },
   'damaged-flue': { title: 'A damaged flue' }, 'damaged-framing': { title: 'Damaged framing' },

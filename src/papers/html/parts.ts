@@ -16,6 +16,8 @@ export interface Row {
   readonly is?: 'total' | 'kraft'
 }
 
+/** Rows of a table that stays on one page. */
+const SHORT = 12
 /** Letters of a figure with its unit. */
 const LONG = 24
 
@@ -25,7 +27,7 @@ export function tableOf({ caption, columns, rows, pairs = true, tight = false }:
   const figure = (i: number, cell: Part = ''): string => (columns[i]?.figure ? `figure${html`${cell}`.markup.replace(/<[^>]*>/g, '').length > LONG ? ' long' : ''}` : '')
   const label = (i: number): string => { const c = columns[i]!; return c.unit === undefined ? c.head : `${c.head}, ${c.unit}` }
   const laid = rows.map(r => 'cells' in r ? r : { cells: r })
-  return html`<table class="table${pairs ? ' pairs' : ''}${tight ? ' tight' : ''}" role="table">${caption !== undefined && html`<caption>${caption}</caption>`}
+  return html`<table class="table${pairs ? ' pairs' : ''}${tight ? ' tight' : ''}${rows.length <= SHORT ? ' keep' : ''}" role="table">${caption !== undefined && html`<caption>${caption}</caption>`}
 <thead role="rowgroup"><tr role="row">${columns.map((c, i) => html`<th scope="col" role="columnheader" class="${figure(i)}">${c.head}${c.unit !== undefined && html` <span class="unit">${c.unit}</span>`}</th>`)}</tr></thead>
 <tbody role="rowgroup">
 ${laid.map(r => html`<tr role="row" class="${'is' in r && r.is !== undefined ? r.is : ''}">${r.cells.map((cell, i) => i === 0

@@ -37,9 +37,9 @@ export function sections({ estimate: e }: House): Html {
   const drawn = e.areas.filter(hasSection)
   return html`${drawn.length > 0 && html`<h2>${drawn.length === 1 ? 'Your attic, to scale' : 'Your attics, to scale'}</h2>
 <p class="small gray lead">3/4 in on paper is 1 ft of the house. Heights count from the ceiling, which is the heavy line.</p>`}
-${drawn.map(a => html`<section class="keep"><h3>${named(e, a)}</h3>
+${drawn.map(a => html`<section><h3>${named(e, a)}</h3>
 ${wide(eaveSection(a, e.tasks))}
-<div class="pair"><figure>${joistSection(a)}<figcaption class="small">Across the joists.</figcaption></figure><p class="small">${sectionWords(a)}</p></div></section>
+<div class="pair keep"><figure>${joistSection(a)}<figcaption class="small">Across the joists.</figcaption></figure><p class="small">${sectionWords(a)}</p></div></section>
 `)}`
 }
 

@@ -25,7 +25,7 @@ export function price({ estimate: e, job }: House): Html {
   const covered = phases.filter(ph => e.tasks.some(t => t.phase === ph)), trades = [...new Set(e.tasks.filter(t => t.personHours === 0 && ['electrician', 'hvac', 'roofer', 'abater', 'other'].includes(t.role)).map(t => t.title))]
   return html`<h2>Price</h2>
 <p class="large">$${figureAt('price.totalCents', dollars(total))}</p>
-<div class="columns"><section><h3>It covers</h3>
+<div class="columns keep"><section><h3>It covers</h3>
 <ul><li>All steps above with their labor and material: ${listed(covered.map(c => phaseWords[c]))}.</li>
 ${trades.length > 0 && html`<li>Other trades’ work in these steps: ${trades.join('; ')}.</li>
 `}<li>${(p.customerTaxCents ?? 0) > 0 ? html`Sales tax of $${figureAt('price.customerTaxCents', usd(p.customerTaxCents!))}.` : 'All taxes on material.'}</li>
