@@ -2,6 +2,7 @@
 import { deferral } from './deferral.ts'
 import { proposal } from './proposal.ts'
 import { supplierOrder } from './supplier-order.ts'
+import { surveySheet } from './survey-sheet.ts'
 import { workOrder } from './work-order.ts'
 import type { House } from './page.ts'
 
@@ -21,4 +22,4 @@ export interface Paper {
   files(house: House): readonly PaperFile[]
 }
 
-export const papers: readonly Paper[] = [proposal, workOrder, supplierOrder, deferral]
+export const papers: readonly Paper[] = [proposal, workOrder, supplierOrder, deferral, surveySheet]

@@ -41,7 +41,7 @@ function inchLine(): Html {
   return html`<svg class="drawing inch" role="img" aria-label="one inch, ticked in eighths"><g class="thin"><path class="inch-line" d="M0 8H${INCH}"/>${ticks}<path d="M0 8H9999"/></g><text class="gray" x="0" y="24">1 inch when printed at 100 %</text></svg>`
 }
 
-function letterhead({ company }: House): Html {
+function letterhead(company: CompanyFile): Html {
   const { address, phone, email, license } = company.letterhead ?? {}
   const lines = [address, phone, email, license].filter(l => l !== undefined)
   return html`<div class="letterhead"><p><b>${company.name}</b>${company.demo === 'yes' && html`<br>an invented company`}</p>${lines.length > 0 && html`<p class="small">${lines.map((l, i) => [i > 0 && html`<br>`, l])}</p>`}</div>`
@@ -52,10 +52,12 @@ function foot({ estimate: { job, basis: { priceBook, company } } }: House, name:
   return html`<footer class="foot"><p>${job.id} · ${name} · surveyed ${dayOf(job.surveyedOn)} · prices: ${priceBook.name}, ${dayOf(priceBook.dated)} · company file: ${company.name}, ${dayOf(company.dated)} · made with lidwork</p>${demo && html`<p class="box-line">${priceBook.demo ? 'Demo prices: every price on these papers is invented.' : 'Demo company: its figures are invented.'}</p>`}</footer>`
 }
 
+/** What stands round a sheet. */
+interface Around { readonly company: CompanyFile | undefined; readonly title: string; /** Below each printed page, at its left. */ readonly running: string; readonly foot: Html }
+
 /** A whole document: nothing in it points outside, and nothing in it runs. */
-export function page(house: House, sheet: Sheet): string {
-  const { job } = house.estimate, title = sheet.title ?? job.title
-  const running = `@page{@bottom-left{content:${cssString(`${job.id}, ${sheet.name}`)};font:9pt system-ui,sans-serif;color:#5A6068}@bottom-right{content:counter(page) " of " counter(pages);font:9pt system-ui,sans-serif;color:#5A6068}}`
+function whole({ company, title, running, foot: below }: Around, sheet: Sheet): string {
+  const pages = `@page{@bottom-left{content:${cssString(running)};font:9pt system-ui,sans-serif;color:#5A6068}@bottom-right{content:counter(page) " of " counter(pages);font:9pt system-ui,sans-serif;color:#5A6068}}`
   return html`<!doctype html>
 <html lang="en">
 <head>
@@ -64,19 +66,25 @@ export function page(house: House, sheet: Sheet): string {
 <meta http-equiv="Content-Security-Policy" content="${POLICY}">
 <meta name="color-scheme" content="light dark">
 <title>${sheet.name}: ${title}</title>
-<style>${new Html(`${style}\n${running}${sheet.style ? `\n${sheet.style.trim()}` : ''}`)}</style>
+<style>${new Html(`${style}\n${pages}${sheet.style ? `\n${sheet.style.trim()}` : ''}`)}</style>
 </head>
 <body>
 <header>
-${letterhead(house)}
+${company && letterhead(company)}
 ${inchLine()}
 <div class="head"><h1>${title}</h1><p class="name">${sheet.name}</p></div>
 </header>
 <main>
 ${sheet.body}
 </main>
-${foot(house, sheet.name)}
+${below}
 </body>
 </html>
 `.markup
 }
+
+/** A paper of a house. */
+export const page = (house: House, sheet: Sheet): string => whole({ company: house.company, title: sheet.title ?? house.estimate.job.title, running: `${house.estimate.job.id}, ${sheet.name}`, foot: foot(house, sheet.name) }, sheet)
+
+/** A paper of no house yet. */
+export const blankPage = (company: CompanyFile | undefined, sheet: Sheet & { readonly title: string }): string => whole({ company, title: sheet.title, running: sheet.name, foot: html`<footer class="foot"><p>${sheet.name}${company && ` · ${company.name}`} · made with lidwork</p></footer>` }, sheet)
