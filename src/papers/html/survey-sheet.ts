@@ -31,6 +31,9 @@ p .tick{width:24px;height:24px}
 .key b{font:9pt ui-monospace,monospace;color:var(--gray)}
 .needed>.key b{font-weight:700}
 .choice{white-space:nowrap}
+.box.words{width:min(var(--room),100%)}
+.box.number,.box.pair,.box.many{min-width:min(var(--room),100%)}
+.group,.group>div{min-width:0}
 .group{display:flex;flex:1 1 100%;gap:12px;border-left:1px solid var(--hair);padding-left:9px}
 .group>.key{flex:0 0 108px}
 .group>div{flex:1}
@@ -71,8 +74,8 @@ function boxOf(b: Box, told: boolean): Html {
     const all = Array.from({ length: fill.many }, (_, i) => i)
     return html`<div class="group">${key()}<div>${alone ? html`<div class="boxes">${all.map(entry)}</div>` : all.map(i => html`<div class="${i === 0 ? 'boxes keep' : 'boxes keep entry'}">${entry(i)}</div>`)}</div></div>`
   }
-  if (fill.is === 'words') return html`<div class="box words ${needed}" style="width:${roomFor(fill.words, told, b.key)}"><span class="fields">${fill.words.map(w => html`<span class="choice">${w}</span>`)}</span>${key()}</div>`
-  if (fill.is === 'numbers') return html`<div class="box ${fill.many > 2 ? 'many' : fill.many === 2 ? 'pair' : 'number'} ${wide} ${needed}" style="min-width:${keyRoom(`${b.key}${fill.unit === 'each' ? '' : fill.unit}`)}px"><span class="fields">${Array.from({ length: fill.many }, () => field)}</span>${key(fill.unit)}</div>`
+  if (fill.is === 'words') return html`<div class="box words ${needed}" style="--room:${roomFor(fill.words, told, b.key)}"><span class="fields">${fill.words.map(w => html`<span class="choice">${w}</span>`)}</span>${key()}</div>`
+  if (fill.is === 'numbers') return html`<div class="box ${fill.many > 2 ? 'many' : fill.many === 2 ? 'pair' : 'number'} ${wide} ${needed}" style="--room:${keyRoom(`${b.key}${fill.unit === 'each' ? '' : fill.unit}`)}px"><span class="fields">${Array.from({ length: fill.many }, () => field)}</span>${key(fill.unit)}</div>`
   return html`<div class="box ${fill.long ? 'text' : 'name'} ${needed}"><span class="fields">${field}</span>${key()}</div>`
 }
 
