@@ -201,7 +201,8 @@ describe('texts that mean harm', () => {
 // A regression only: it shows what changed, and proves nothing. `npm run only tests/papers -- --update` writes them.
 describe('the papers of the hard house, as recorded', () => {
   const folder = join(import.meta.dirname, 'golden')
-  test.each(made(house(HARD)))('%s', (ending, now) => {
+  // The blank sheet changes with every key of the format; tests/crew holds it to the format itself.
+  test.each(made(house(HARD)).filter(([ending]) => ending !== 'survey-sheet.html'))('%s', (ending, now) => {
     const file = join(folder, `${HARD}.${ending}`)
     if (process.env['LIDWORK_RECORD'] === 'yes') { mkdirSync(folder, { recursive: true }); writeFileSync(file, now) }
     expect(existsSync(file), `${ending} is not recorded: npm run only tests/papers -- --update`).toBe(true)
