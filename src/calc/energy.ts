@@ -39,6 +39,8 @@ export const gasOf = formula({ id: 'co2', says: 'units · CO2 of a unit', symbol
 export const cooled = formula({ id: 'cooled', says: 'heat kept out ÷ (1000 · SEER)', symbols: 'btu / (1000 * seer)', source: 'regulatory savings manuals (from memory): cooling by degree days', args: { btu: ['Btu', 0, LOTS], seer: ['factor', 5, 40] }, gives: 'kWh', fn: x => x.btu / (1000 * x.seer) })
 
 export const heatByFloor = formula({ id: 'heat-by-floor', says: 'floor · Btu for a square foot and degree day · degree days', symbols: 'floorFt2 * index * degreeDays', source: 'judgment: heat that older houses take in', args: { floorFt2: ['ft2', 100, 1e5], index: ['Btu/ft2·DD', 1, 30], degreeDays: DD }, gives: 'Btu', fn: x => x.floorFt2 * x.index * x.degreeDays })
+/** The cap shrinks with what is realized: a range stays one. */
+export const kwhRealized = formula({ id: 'kwh-realized', says: 'a year’s kWh · share that is realized', symbols: 'kwh * share', source: 'arithmetic', args: { kwh: ['kWh', 0, 1e6], share: ['fraction', 0, 1.5] }, gives: 'kWh', fn: x => x.kwh * x.share })
 export const kwhByBill = formula({ id: 'kwh-by-bill', says: 'bill ÷ price of a kWh', symbols: 'billCents / unitCents', source: 'arithmetic', args: { billCents: ['cents', 0, 1e8], unitCents: ['cents', 0.1, 1e4] }, gives: 'kWh', fn: x => x.billCents / x.unitCents })
 export const kwhCapped = formula({ id: 'kwh-capped', says: 'the smaller of what is saved and a share of the year', symbols: 'min(saved, yearKwh * share)', source: 'judgment: a cap keeps parts that are right each from adding up to what no house saves', args: { saved: ['kWh', 0, 1e6], yearKwh: ['kWh', 0, 1e6], share: ['fraction', 0, 1] }, gives: 'kWh', fn: x => Math.min(x.saved, x.yearKwh * x.share) })
 
@@ -65,4 +67,8 @@ export const dewPoint = formula({ id: 'dew-point', says: '243.04 · g ÷ (17.625
 
 export const fanByFloor = formula({ id: 'fan-by-floor', says: 'floor · air for a square foot', symbols: 'floorFt2 * perFt2', source: 'judgment', args: { floorFt2: ['ft2', 100, 1e5], perFt2: ['factor', 0.1, 3] }, gives: 'cfm', fn: x => x.floorFt2 * x.perFt2 })
 export const outputByFloor = formula({ id: 'output-by-floor', says: 'floor · output for a square foot', symbols: 'floorFt2 * perFt2', source: 'judgment', args: { floorFt2: ['ft2', 100, 1e5], perFt2: ['factor', 5, 100] }, gives: 'Btu/h', fn: x => x.floorFt2 * x.perFt2 })
+/** Not all of a system lies up there. */
+export const ductsUp = formula({ id: 'ducts-up', says: 'ducts listed ÷ (floor · duct for a square foot), at most 1', symbols: 'min(1, skinFt2 / (floorFt2 * perFt2))', source: 'ASHRAE Standard 152, default duct surface (from memory, medium)', args: { skinFt2: ['ft2', 0, 1e5], floorFt2: ['ft2', 100, 1e5], perFt2: ['factor', 0.01, 1] }, gives: 'fraction', fn: x => Math.min(1, x.skinFt2 / (x.floorFt2 * x.perFt2)) })
+export const ductLeakUp = formula({ id: 'duct-leak-up', says: 'leak · share of the ducts that lies there', symbols: 'cfm * share', source: 'judgment: ducts leak alike along their length', args: { cfm: ['cfm', 0, 10000], share: ['fraction', 0, 1] }, gives: 'cfm', fn: x => x.cfm * x.share })
+
 export const defaultLeak = formula({ id: 'duct-leak-default', says: 'air moved · share that leaks', symbols: 'cfm * share', source: 'ASHRAE Standard 152, default leakage (from memory, medium)', args: { cfm: ['cfm', 50, 20000], share: ['fraction', 0, 0.5] }, gives: 'cfm', fn: x => x.cfm * x.share })

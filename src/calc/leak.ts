@@ -9,6 +9,10 @@ export const leakOf = formula({ id: 'leak-of', says: 'leakage of one · how many
 export const seamPath = formula({ id: 'seam-path', says: 'the smaller of mouth and way round · seam', symbols: 'min(mouthIn2, edgeIn * seamIn)', source: 'judgment: an opening closed below by board leaks through seams of a quarter inch',
   args: { mouthIn2: ['in2', 0, 1e6], edgeIn: ['in', 0, 1e5], seamIn: ['in', 0.01, 2] }, gives: 'in2', fn: x => Math.min(x.mouthIn2, x.edgeIn * x.seamIn) })
 
+/** A table of like parts knows nothing of this one's size: no hole leaks more than it is wide. */
+export const withinHole = formula({ id: 'within-hole', says: 'leakage · the smaller of 1 and hole ÷ leakage as found by the table', symbols: 'leakIn2 * min(1, openIn2 / tableIn2)', source: 'geometry: an effective leakage area is no larger than its hole',
+  args: { leakIn2: ['in2', 0, 1e5], openIn2: ['in2', 0, 1e6], tableIn2: ['in2', 1e-6, 1e5] }, gives: 'in2', fn: x => x.leakIn2 * Math.min(1, x.openIn2 / x.tableIn2) })
+
 /** A sharp-edged hole, and what stands in line with it. */
 export const holeLeak = formula({ id: 'hole-leak', says: 'open area · 0.61 · share that what stands in line lets through · how many', symbols: 'openIn2 * 0.61 * series * count', source: 'sharp-edged orifice: discharge coefficient 0.61 (ASHRAE Handbook Fundamentals, flow through openings)',
   args: { openIn2: ['in2', 0, 1e6], series: ['fraction', 0.2, 1], count: ['each', 1, 500] }, gives: 'in2', fn: x => x.openIn2 * 0.61 * x.series * x.count })

@@ -33,6 +33,8 @@ const uncovered = (data: JobFile): JobFile | undefined => (data.areas.some(a => 
 function choices(data: JobFile, now: EstimateOut): Way[] {
   const ways: Way[] = [], hung = (data.ducts ?? []).filter(d => d.position === 'hung' && d.decline !== 'yes' && d.wrap !== 'no')
   if (hung.length > 0 && now.ducts.some(d => hung.some(h => h.id === d.id) && d.wrapFt2 !== undefined)) ways.push({ id: 'hung-ducts-unwrapped', what: 'hung ducts sealed, not wrapped', data: { ...data, ducts: data.ducts!.map(d => (hung.includes(d) ? { ...d, wrap: 'no' as const } : d)) } })
+  const flex = (data.ducts ?? []).filter(d => d.shape === 'round' && d.material === 'flex' && d.decline !== 'yes' && d.replace !== 'yes' && now.ducts.some(x => x.id === d.id && x.wrapFt2 !== undefined))
+  if (flex.length > 0) ways.push({ id: 'flex-replaced', what: 'new insulated flex in place of wrapped', data: { ...data, ducts: data.ducts!.map(d => (flex.includes(d) ? { ...d, replace: 'yes' as const } : d)) } })
   const boxed = now.tasks.some(t => t.id.startsWith('box-lights'))
   if (boxed) ways.push({ id: 'lights-swapped', what: 'airtight lights in place of boxes', data: { ...data, openings: data.openings.map(o => (o.kind === 'recessed-light' ? { ...o, treatment: 'swap' as const } : o)) } })
   return ways

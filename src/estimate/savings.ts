@@ -1,5 +1,5 @@
 // What the plan saves in a year: ceiling, air and ducts together, as ranges, with what they leave out. Nothing is guessed where the file is silent.
-import { burned, capped, cooled, deliveryEffectiveness, dewPoint, ductsSave, gasOf, heatByFloor, heatOfAir, heatThrough, inProportion, kept, kwhByBill, kwhCapped, leakAt, leakLeft, leftToBurn, mostSaved, outputByFloor, payback, realized, tempRise, uaSaved, units, worth, yearByBill, yearByFloor, fanByFloor, defaultLeak } from '../calc/energy.ts'
+import { burned, capped, ductLeakUp, ductsUp, kwhRealized, cooled, deliveryEffectiveness, dewPoint, ductsSave, gasOf, heatByFloor, heatOfAir, heatThrough, inProportion, kept, kwhByBill, kwhCapped, leakAt, leakLeft, leftToBurn, mostSaved, outputByFloor, payback, realized, tempRise, uaSaved, units, worth, yearByBill, yearByFloor, fanByFloor, defaultLeak } from '../calc/energy.ts'
 import { ductU, suppliedUa } from '../calc/duct.ts'
 import type { Books } from '../books/books.ts'
 import { cents } from '../units/money.ts'
@@ -38,19 +38,27 @@ function duct({ energy, house, tests }: JobFile, { taken, steps }: Plan, books: 
   })))
   const q25 = tests?.cfm25Outside !== undefined ? given(tests.cfm25Outside, 'cfm', '/tests/cfm25Outside')
     : tests?.cfm25Total !== undefined ? work(leakLeft, { cfm: given(tests.cfm25Total, 'cfm', '/tests/cfm25Total'), stopped: books.start('duct-leak-inside', 0.2, 'fraction', 'share of duct leakage that stays in the house', 'judgment; only all leakage was measured') }) : undefined
-  const half = exactly(1 / 2, 'fraction', 'half of it on each side'), pa = books.start('duct-pressure', 25, 'Pa', 'pressure at which ducts leak in use', 'judgment')
-  // Half of the measured leakage on the supply side, half on the return.
-  const asFound = q25 ? work(leakLeft, { cfm: work(leakAt, { cfm25: q25, pa }), stopped: half }) : work(defaultLeak, { cfm, share: books.start('duct-leak-default', 0.11, 'fraction', 'duct leakage on each side where nobody measured it, of the air moved', 'ASHRAE 152 default (from memory, medium)') })
+  const pa = books.start('duct-pressure', 25, 'Pa', 'pressure at which ducts leak in use', 'judgment')
+  const uses = (['supply', 'return'] as const).filter(use => taken.ducts.some(d => d.found.item.use === use)), perFt2 = { supply: books.start('supply-surface', 0.27, 'factor', 'supply duct of a whole system, for a square foot of floor', 'ASHRAE 152 default (from memory, medium)'), return: books.start('return-surface', 0.05, 'factor', 'return duct of a whole system, for a square foot of floor', 'ASHRAE 152 default for one return (from memory, medium)') }
+  // A side that has no duct up there leaks nothing into the attic. Measured to the outside it is all of it, on the sides that are there.
+  const found = (use: 'supply' | 'return'): Quantity<'cfm'> => {
+    if (!uses.includes(use)) return exactly(0, 'cfm', `no ${use} duct in the attic`)
+    if (q25) return work(leakLeft, { cfm: work(leakAt, { cfm25: q25, pa }), stopped: exactly(1 - 1 / uses.length, 'fraction', uses.length === 1 ? 'all of it on the side that is there' : 'half of it on each side') })
+    const whole = work(defaultLeak, { cfm, share: books.start('duct-leak-default', 0.11, 'fraction', 'duct leakage on each side where nobody measured it, of the air moved', 'ASHRAE 152 default (from memory, medium)') })
+    return floorFt2 ? work(ductLeakUp, { cfm: whole, share: work(ductsUp, { skinFt2: total('ft2', Object.fromEntries(taken.ducts.filter(d => d.found.item.use === use).map(d => [d.found.id, d.measure.figures['surfaceFt2'] as Quantity<'ft2'>]))), floorFt2, perFt2: perFt2[use] }) }) : whole
+  }
+  const asFound = { supply: found('supply'), return: found('return') }
   const stops: Range<'fraction'> = { low: books.start('duct-sealing-low', 0.25, 'fraction', 'share of duct leakage that sealing stops, at least', 'LBNL: median of weatherization programs'), expected: books.start('duct-sealing', 0.59, 'fraction', 'share of duct leakage that sealing stops', 'NREL, Raleigh: 40 units sealed by hand, leakage to outside less by 59 %'), high: books.start('duct-sealing-high', 0.75, 'fraction', 'share of duct leakage that sealing stops, at most', 'LBNL: median of efficiency programs in California') }
   const sealing = taken.ducts.some(d => done(d, 'ducts')), wrapping = taken.ducts.some(d => done(d, 'wrap') || (done(d, 'ducts') && d.measure.wrapFigures['rAfter'] !== undefined))
-  const leak = (end: End | undefined): Quantity<'cfm'> => (end === undefined || !sealing ? asFound : work(leakLeft, { cfm: asFound, stopped: stops[end] }))
+  const leak = (use: 'supply' | 'return', end: End | undefined): Quantity<'cfm'> => (end === undefined || !sealing ? asFound[use] : work(leakLeft, { cfm: asFound[use], stopped: stops[end] }))
+  const bothSides = (end: End | undefined) => total('cfm', { supply: leak('supply', end), return: leak('return', end) })
   const insideF = books.start('inside-winter', 70, '°F', 'rooms in winter'), riseF = work(tempRise, { outputBtuh: output, cfm })
-  const of = (end: End | undefined, wrapped: boolean, atticF: Quantity<'°F'>) => work(deliveryEffectiveness, { supplyLeak: leak(end), returnLeak: leak(end), cfm, supplyKept: work(kept, { ua: uaOf('supply', wrapped), cfm }), returnKept: work(kept, { ua: uaOf('return', wrapped), cfm }), insideF, atticF, riseF })
+  const of = (end: End | undefined, wrapped: boolean, atticF: Quantity<'°F'>) => work(deliveryEffectiveness, { supplyLeak: leak('supply', end), returnLeak: leak('return', end), cfm, supplyKept: work(kept, { ua: uaOf('supply', wrapped), cfm }), returnKept: work(kept, { ua: uaOf('return', wrapped), cfm }), insideF, atticF, riseF })
   const design = energy?.winterDesignF === undefined ? books.start('duct-attic', 20, '°F', 'attic around ducts in heating') : given(energy.winterDesignF, '°F', '/energy/winterDesignF'), mean = energy?.winterMeanF === undefined ? books.start('winter-mean', 35, '°F', 'mean outdoor temperature of the heating season', 'the file gives none') : given(energy.winterMeanF, '°F', '/energy/winterMeanF')
   const cases = [{ id: 'as-found', end: undefined, wrapped: false }, ...(wrapping ? [{ id: 'wrap-only', end: undefined, wrapped: true }] : []), ...(sealing ? [{ id: 'seal-only', end: 'expected' as const, wrapped: false }] : []), ...(sealing && wrapping ? [{ id: 'both', end: 'expected' as const, wrapped: true }] : [])]
   return {
     average: { before: of(undefined, false, mean), after: ranged(end => of(end, wrapping, mean)) },
-    figures: { airCfm: cfm, leakCfmBefore: asFound, ...(sealing ? { leakCfmAfter: leak('expected') } : {}), cases: cases.map(c => ({ id: c.id, designShare: of(c.end, c.wrapped, design), averageShare: of(c.end, c.wrapped, mean) })) },
+    figures: { airCfm: cfm, leakCfmBefore: bothSides(undefined), ...(sealing ? { leakCfmAfter: bothSides('expected') } : {}), cases: cases.map(c => ({ id: c.id, designShare: of(c.end, c.wrapped, design), averageShare: of(c.end, c.wrapped, mean) })) },
   }
 }
 
@@ -101,7 +109,8 @@ export function yearlySavings(job: JobFile, plan: Plan, books: Books): Savings {
     return { air, ducts: duct, ceiling: work(burned, { btu: work(realized, { btu: work(heatThrough, { ua, degreeDays: hdd }), share: share[end] }), efficiency, delivery: after(end) }) }
   }
   const uncapped = Object.fromEntries(ENDS.map(end => { const p = parts(end); return [end, { parts: p, sum: total('Btu', p) }] })) as Record<End, { parts: Record<PartId, Quantity<'Btu'>>; sum: Quantity<'Btu'> }>
-  const heating3 = ranged(end => work(capped, { saved: uncapped[end].sum, cap: most })), unitsOf = (btu: Quantity<'Btu'>) => work(units, { btu, unitBtu })
+  const capAt = (end: End) => work(capped, { saved: work(realized, { btu: most, share: share[end] }), cap: most })
+  const heating3 = ranged(end => work(capped, { saved: uncapped[end].sum, cap: capAt(end) })), unitsOf = (btu: Quantity<'Btu'>) => work(units, { btu, unitBtu })
   const billOf = (btu: Quantity<'Btu'>) => work(worth, { amount: unitsOf(btu), unitCents: price })
 
   // Summer
@@ -110,7 +119,7 @@ export function yearlySavings(job: JobFile, plan: Plan, books: Books): Savings {
   const bought = energy.cooling?.yearlyBill
   const summer = seer && kwhCents && cdd && (bought !== undefined ? work(kwhByBill, { billCents: given(cents(bought), 'cents', '/energy/cooling/yearlyBill'), unitCents: kwhCents })
     : house.floorAreaFt2 === undefined ? undefined : work(cooled, { btu: work(heatByFloor, { floorFt2: given(house.floorAreaFt2, 'ft2', '/house/floorAreaFt2'), index: books.start('cooling-index', 8, 'Btu/ft2·DD', 'heat that an older house takes in for a square foot and cooling degree day', 'judgment; no bill in the file'), degreeDays: cdd }), seer }))
-  const cool = seer && kwhCents && cdd && summer ? ranged(end => work(kwhCapped, { saved: work(cooled, { btu: work(realized, { btu: total('Btu', { ceiling: work(heatThrough, { ua, degreeDays: cdd }), ...(plan.naturalCut ? { air: work(heatOfAir, { cfm: plan.naturalCut[end], degreeDays: cdd }) } : {}) }), share: share[end] }), seer }), yearKwh: summer, share: summerShare })) : undefined
+  const cool = seer && kwhCents && cdd && summer ? ranged(end => work(kwhCapped, { saved: work(cooled, { btu: work(realized, { btu: total('Btu', { ceiling: work(heatThrough, { ua, degreeDays: cdd }), ...(plan.naturalCut ? { air: work(heatOfAir, { cfm: plan.naturalCut[end], degreeDays: cdd }) } : {}) }), share: share[end] }), seer }), yearKwh: work(kwhRealized, { kwh: summer, share: share[end] }), share: summerShare })) : undefined
   if (energy.cooling && !cool) missing.push(!cdd ? 'energy.degreeDays.cdd65: summer is not in these figures' : !kwhCents ? 'energy.cooling.price: no price of a kWh is at hand' : 'house.floorAreaFt2 or energy.cooling.yearlyBill: summer is not in these figures')
   const bill = ranged(end => total('cents', { heating: billOf(heating3[end]), ...(cool && kwhCents ? { cooling: work(worth, { amount: cool[end], unitCents: kwhCents }) } : {}) }))
   const gas = carbon.rows.find(r => r.fuel === fuel.fuel), co2 = gas && ranged(end => work(gasOf, { amount: unitsOf(heating3[end]), lbEach: row(gas.co2Lb, 'lb', `carbon-dioxide: ${gas.fuel}`, sourceOf(carbon, gas)) }))
@@ -129,7 +138,7 @@ export function yearlySavings(job: JobFile, plan: Plan, books: Books): Savings {
       heatingBtuLow: heating3.low, heatingBtuExpected: heating3.expected, heatingBtuHigh: heating3.high, fuelUnitsLow: unitsOf(heating3.low), fuelUnitsExpected: unitsOf(heating3.expected), fuelUnitsHigh: unitsOf(heating3.high),
       ...(cool ? { coolingKwhLow: cool.low, coolingKwhExpected: cool.expected, coolingKwhHigh: cool.high } : {}),
       billCentsLow: bill.low, billCentsExpected: bill.expected, billCentsHigh: bill.high, ...(co2 ? { co2LbLow: co2.low, co2LbExpected: co2.expected, co2LbHigh: co2.high } : {}),
-      capped: uncapped.high.sum.value > most.value, ...named('paybackYearsLow', years(plan.totalCents, bill.high)), ...named('paybackYearsExpected', years(plan.totalCents, bill.expected)), ...named('paybackYearsHigh', years(plan.totalCents, bill.low)),
+      capped: ENDS.some(end => heating3[end].value < uncapped[end].sum.value), ...named('paybackYearsLow', years(plan.totalCents, bill.high)), ...named('paybackYearsExpected', years(plan.totalCents, bill.expected)), ...named('paybackYearsHigh', years(plan.totalCents, bill.low)),
       parts: partIds.filter(id => uncapped.expected.parts[id].value > 0 || plan.prices[id]).map(id => {
         const { heatingBtu } = shown(id), billCents = billOf(heatingBtu), priceCents = plan.prices[id]
         return { id, heatingBtu, billCents, ...named('priceCents', priceCents), ...named('paybackYears', years(priceCents, billCents)) }

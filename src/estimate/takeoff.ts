@@ -120,7 +120,7 @@ export function takeoff(job: JobFile, books: Books): Taken {
     { figures: {}, tasks: [], gates: untracedWiring(job) },
     ...hazardKinds.flatMap(k => job.hazards.some(h => h.kind === k.kind) || job.notFound.includes(k.kind) ? [] : k.unseen(houseFacts, books, '/notFound') ?? []),
     { figures: {}, tasks: [], gates: flueGates(job) },
-    ...(job.appliances === undefined ? [{ figures: {}, tasks: [], gates: [appliancesNotListed('/house')] }] : job.appliances.map((a, i) => applianceMeasure(found(a, `/appliances/${i}`, a.id), books))),
+    ...(job.appliances === undefined ? [{ figures: {}, tasks: [], gates: [appliancesNotListed('/house')] }] : job.appliances.map((a, i) => applianceMeasure(found(a, `/appliances/${i}`, a.id), job.job.surveyedOn, books))),
     ...(job.exhausts ?? []).map((e, i) => exhaustMeasure(found(e, `/exhausts/${i}`, e.id), job.appliances === undefined || job.appliances.some(takesRoomAir), books)),
     ...[draftWarning((job.exhausts ?? []).map((e, i) => found(e, `/exhausts/${i}`, e.id)), job.appliances ?? [], { ...(cfm50 ? { cfm50 } : {}), ...(mostCut ? { cut: mostCut } : {}) }, books) ?? []].flat(),
     ...alarms(job, books),

@@ -2,6 +2,7 @@
 import * as f from '../fields/index.ts'
 import { personHours } from '../calc/arithmetic.ts'
 import type { Books } from '../books/books.ts'
+import { dayNumber } from '../files/dates.ts'
 import { exactly, work } from '../units/quantity.ts'
 import { itself, TIGHTENING, type Clearable, type Found, type Gate, type Measure, type Task } from './kind.ts'
 
@@ -35,7 +36,7 @@ const solidFuel = (a: Appliance): boolean => a.fuel === 'wood' && a.vent !== 'se
 export const drafts = (a: Appliance): boolean => takesRoomAir(a) && !solidFuel(a)
 
 /** A pass in the file opens nothing that was never shut; no test is a hold, a failed test is a stop. */
-export function applianceGate({ item, at }: Found<Appliance>): Gate | undefined {
+export function applianceGate({ item, at }: Found<Appliance>, stale?: string): Gate | undefined {
   if (!takesRoomAir(item)) return undefined
   const name = applianceName(item)
   const shared = { where: item.at, in: 'house', of: item.id, stops: { phases: TIGHTENING, places: [] }, clearable: combustionClearable }
@@ -43,18 +44,20 @@ export function applianceGate({ item, at }: Found<Appliance>): Gate | undefined 
   if (item.test?.result === 'fail') return { ...shared, code: 'combustion-failed', state: 'stop', path: `${at}/test`, since: item.test.on, why: `the ${name} failed its combustion test: sealing may bring its gases into the rooms`, clearedBy: 'repair by a licensed HVAC contractor, then a passed test (appliances[].test)' }
   if (solidFuel(item)) return { ...shared, code: 'solid-fuel', state: 'hold', path: at, why: `a draft test proves nothing for a ${name} that burns wood: a tighter house may pull its smoke into the rooms`, clearedByTask: `ready-${item.id}`,
     clearedBy: 'air of its own from outdoors or tight doors, a carbon monoxide alarm beside it, and the owner’s signed instruction', clearable: [{ kind: 'owner-instruction' }], condition: `The price holds only if the ${name} (${item.at}) has its own air or tight doors, and the owner is instructed, before work starts.` }
-  if (item.test?.result === 'pass') return undefined
-  return { ...shared, code: 'combustion-untested', state: 'hold', path: at, why: `a ${VENTS[item.vent]} ${item.fuel} ${name} that nobody has tested may spill once the house is tighter`.replace(/  +/g, ' '), clearedBy: 'a passed combustion test by a certified tester (appliances[].test)',
+  if (item.test?.result === 'pass' && stale === undefined) return undefined
+  return { ...shared, code: 'combustion-untested', state: 'hold', path: at, why: stale ?? `a ${VENTS[item.vent]} ${item.fuel} ${name} that nobody has tested may spill once the house is tighter`.replace(/  +/g, ' '), clearedBy: 'a passed combustion test by a certified tester (appliances[].test)',
     clearedByTask: 'test-combustion-in', condition: `The price holds only if the ${name} (${item.at}) passes its combustion test before work starts.` }
 }
 
 /** The gate of an appliance, and the step that opens it where that is not the test of the visit. */
-export function applianceMeasure(found: Found<Appliance>, books: Books): Measure {
-  const gate = applianceGate(found)
+export function applianceMeasure(found: Found<Appliance>, surveyedOn: string, books: Books): Measure {
+  const { test } = found.item, most = books.start('combustion-test-days', 90, 'day', 'age at the survey up to which a combustion test counts', 'judgment: a season; flues rust, block and come apart')
+  const old = test?.result === 'pass' && dayNumber(surveyedOn) - dayNumber(test.on) > most.value
+  const gate = applianceGate(found, old ? `the test of the ${applianceName(found.item)} is of ${test.on}, more than ${most.value} days before the survey: it says nothing of today` : undefined)
   const tasks: Task[] = gate?.code !== 'solid-fuel' ? [] : [{
     id: `ready-${found.item.id}`, title: `Instruct the owner on the ${applianceName(found.item)}: its own air or tight doors, an alarm; signed`, phase: 'clear', work: 'clearing', touches: 'house', serves: itself, role: 'lead', ownVisit: true,
     personHours: work(personHours, { amount: exactly(1, 'each', 'one talk'), rate: books.rate('look-at-hazard', 0.25, 'each'), access: exactly(1, 'factor', 'in the rooms') }), needs: [], cautions: ['No fire during the work and the tests; ash covered.'], proof: 'signed instruction' }]
-  return { figures: {}, tasks, gates: gate ? [gate] : [] }
+  return { figures: {}, tasks, gates: gate ? [gate] : [], ...(test?.result === 'pass' ? { assumes: [most] } : {}) }
 }
 
 /** A flue in use, or air for a flame, with nothing on the list that burns: the list is not whole. */

@@ -6,6 +6,8 @@ import { eaveDepth, mostStrip, stripArea, stripU, stripWidth } from '../calc/hea
 import { inFeet } from '../calc/seal.ts'
 import { soffitFree } from '../calc/vent.ts'
 import type { Books, ChartRow } from '../books/books.ts'
+import type { Finding } from '../findings/finding.ts'
+import { asTape } from '../units/tape.ts'
 import { exactly, given, total, work, type Quantity } from '../units/quantity.ts'
 import { fillOf, type Figures, type Found, type Task } from './kind.ts'
 
@@ -44,8 +46,8 @@ export function eaveWork(found: Found<RoofEdge>, eaves: readonly Found<Eave>[], 
   const { item, at, q } = found
   const id = item.id
   const tasks: Task[] = [], sides: Figures[] = []
-  const blocks: Quantity<'each'>[] = [], pieces: Quantity<'each'>[] = [], lengths: Quantity<'ft'>[] = []
-  if (eaves.length === 0) return { tasks, sides, windBlocks: exactly(0, 'each', 'no eaves') }
+  const findings: Finding[] = [], toFits: Quantity<'each'>[] = [], blocks: Quantity<'each'>[] = [], pieces: Quantity<'each'>[] = [], lengths: Quantity<'ft'>[] = []
+  if (eaves.length === 0) return { tasks, sides, findings, windBlocks: exactly(0, 'each', 'no eaves') }
   const gapIn = q('ventGapIn', books.start('vent-gap', 1, 'in', 'air gap under the deck', 'IRC R806.3 least; not measured'))
   const wallIn = q('wallIn', books.start('wall', 4.5, 'in', 'thickness of the outside wall', 'not measured'))
   const heelIn = q('heelIn'), pitch = q('roofPitch')
@@ -66,17 +68,21 @@ export function eaveWork(found: Found<RoofEdge>, eaves: readonly Found<Eave>[], 
       ...(eave.item.netFreeIn2PerFt === undefined ? {} : { netFreeIn2: work(soffitFree, { lengthFt: eave.q('lengthFt'), perFt: given(eave.item.netFreeIn2PerFt, 'in2/ft', `${eave.at}/netFreeIn2PerFt`) }) }) })
     lengths.push(eave.q('lengthFt'))
     pieces.push(n)
+    toFits.push(toFit)
     // A solid bay that opens into the soffit gets a stop for the fill, and no baffle.
     blocks.push(eave.item.openSolidBays ? total('each', { vented: toFit, solid: eave.q('openSolidBays') }) : toFit)
   })
   const baffles = total('each', pieces), windBlocks = total('each', blocks)
+  const fitted = toFits.reduce((sum, n) => sum + n.value, 0), short = length.value - Math.floor(length.value / pieceIn.value) * pieceIn.value
+  // A second length for a hand's breadth.
+  if (x.rowOf && fitted > 0 && length.value > pieceIn.value && short < books.start('baffle-short', 2, 'in', 'by so little a baffle piece is short that a longer one is worth a look').value) findings.push({ code: 'baffle-just-short', severity: 'note', path: eaves[0]!.at, says: `baffles of ${asTape(Math.ceil(length.value * 4 - 1e-9) / 4)} in, and a piece is ${asTape(pieceIn.value)}`, why: 'each bay takes one piece more for so little', mend: 'look for a longer baffle, or name one in the price book' })
   if (x.rowOf && windBlocks.value > 0) {
     const eaveHeadroom = work(capped, { factor: x.headroom, most: books.start('baffle-headroom-cap', 1.6, 'factor', 'most the headroom slows work at the eave: the rate already means an eave') })
     tasks.push({
-      id: `baffles-${id}`, title: 'Fasten a baffle and a wind block in each vented bay that lacks them', count: windBlocks.value, phase: 'ventilate', work: 'baffle', touches: [id], serves: fillOf(id), role: 'crew',
+      id: `baffles-${id}`, title: `Fasten ${windBlocks.value > fitted ? `a wind block in each of ${windBlocks.value - fitted} open solid bays; ` : ''}${baffles.value > fitted ? `${Math.round(baffles.value / fitted)} lengths of baffle` : 'a baffle'} and a wind block in each vented bay that lacks them`, count: fitted, phase: 'ventilate', work: 'baffle', touches: [id], serves: fillOf(id), role: 'crew',
       personHours: total('h', { baffles: work(personHours, { amount: baffles, rate: books.rate('baffle', 0.1, 'piece'), access: eaveHeadroom }), windBlocks: work(personHours, { amount: windBlocks, rate: books.rate('wind-block', 0.05, 'each'), access: eaveHeadroom }) }),
       needs: [{ item: baffle.item, quantity: baffles }, { item: books.product('wind-block').item, quantity: windBlocks }],
-      cautions: ['Nails through the deck: head cover.', 'Heat at the eave: short turns, a partner.', 'Step on framing only.'], proof: 'photo of each row of bays' })
+      cautions: ['Old fill stuffed into a vented soffit comes out first.', 'Nails through the deck: head cover.', 'Heat at the eave: short turns, a partner.', 'Step on framing only.'], proof: 'photo of each row of bays' })
   }
   const eaveFt = lengths.length === 1 ? lengths[0]! : total('ft', lengths)
   const mostIn = work(mostStrip, { areaFt2: x.netAreaFt2, eaveFt })
@@ -85,9 +91,9 @@ export function eaveWork(found: Found<RoofEdge>, eaves: readonly Found<Eave>[], 
   const strip = (fullIn: Quantity<'in'>, keptIn: Quantity<'in'>, keptPerInch: Quantity<'R/in'>, newPerInch: Quantity<'R/in'>, widthIn: Quantity<'in'>) =>
     work(stripU, { base: x.base, heelIn, gapIn, pitch, wallIn, widthIn, keptIn, keptPerInch, fullIn, newPerInch })
   const widthIn = work(stripWidth, { heelIn, gapIn, pitch, fullIn: x.topSettled, wallIn, mostIn })
-  if (widthIn.value <= 0) return { tasks, sides, windBlocks, edge, baffleIn: length }
+  if (widthIn.value <= 0) return { tasks, sides, findings, windBlocks, edge, baffleIn: length }
   return {
-    tasks, sides, windBlocks, edge, baffleIn: length, widthFt: work(inFeet, { lengthIn: widthIn }), wallDepthIn: work(eaveDepth, { heelIn, gapIn, pitch, runIn: wallIn, fullIn: x.topSettled }),
+    tasks, sides, findings, windBlocks, edge, baffleIn: length, widthFt: work(inFeet, { lengthIn: widthIn }), wallDepthIn: work(eaveDepth, { heelIn, gapIn, pitch, runIn: wallIn, fullIn: x.topSettled }),
     strip: { areaFt2: work(stripArea, { eaveFt, widthIn, corners }), uAfter: strip(x.topSettled, x.keptIn, x.keptPerInch, x.newPerInch, widthIn),
       uBefore: strip(x.beforeDepth, x.beforeDepth, x.beforePerInch, exactly(0, 'R/in', 'nothing blown yet'), widthIn) },
   }

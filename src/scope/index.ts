@@ -66,4 +66,4 @@ export const hasEaves = (a: Area): a is FloorArea => 'heelIn' in a
 export type Opening = Static<(typeof openingKinds)[number]['schema']>
 export type Hazard = Static<(typeof hazardKinds)[number]['schema']>
 /** A ceiling whose goal is that of the job unless it has its own. */
-export const hasCeilingGoal = (a: Area): boolean => a.kind === 'open-floor' || a.kind === 'decked-floor' || a.kind === 'slope'
+export const hasCeilingGoal = (a: Area): boolean => a.kind === 'open-floor' || a.kind === 'decked-floor' || a.kind === 'knee-wall-floor' || a.kind === 'slope'

@@ -1,5 +1,5 @@
 // How much an opening leaks, as found and closed.
-import { holeLeak, leakOf, seamPath } from '../calc/leak.ts'
+import { holeLeak, leakOf, seamPath, withinHole } from '../calc/leak.ts'
 import { edge, inFeet } from '../calc/seal.ts'
 import type { Books } from '../books/books.ts'
 import { leakage } from '../reference/leakage.ts'
@@ -20,6 +20,12 @@ export const leaks = (item: string, amount: Quantity, end: keyof typeof END = 'b
 export const foundAs = (item: string, amount: Quantity): Omit<Leak, 'after'> => ({ before: leaks(item, amount), least: leaks(item, amount, 'minIn2'), most: leaks(item, amount, 'maxIn2') })
 /** One kind of thing, found and closed. */
 export const pairOf = (before: string, after: string, amount: Quantity): Leak => ({ ...foundAs(before, amount), after: leaks(after, amount) })
+
+/** Never more than the hole that was measured. */
+export function within(l: Leak, openIn2: Quantity<'in2'>): Leak {
+  const at = (leakIn2: Quantity<'in2'>) => work(withinHole, { leakIn2, openIn2, tableIn2: l.before })
+  return openIn2.value >= l.most.value ? l : { before: at(l.before), least: at(l.least), most: openIn2, after: at(l.after) }
+}
 
 const ONE = exactly(1, 'each', 'one opening')
 const series = (books: Books) => books.start('leak-series', 0.5, 'fraction', 'share that what stands in line with a hole lets through', 'range 0.2 to 1')

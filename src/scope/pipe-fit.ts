@@ -1,9 +1,10 @@
 // A pipe in its hole: what the table says of it, and what is wrong with the measures.
-import { gapRound } from '../calc/seal.ts'
+import { annulus, gapRound } from '../calc/seal.ts'
 import type { Finding } from '../findings/finding.ts'
 import { outsideOf, sizesOf, type PipeMaterial } from '../reference/pipes.ts'
 import { asTape } from '../units/tape.ts'
 import { work, type Quantity } from '../units/quantity.ts'
+import { within, type Leak } from './leaks.ts'
 
 export interface Fit { readonly outsideIn: Quantity<'in'>; readonly gapIn: Quantity<'in'> }
 
@@ -19,3 +20,6 @@ export const fits = (f: Fit | Finding): f is Fit => 'gapIn' in f
 
 /** A job that cannot be taken off: the finding alone. */
 export const nothingBut = (finding: Finding) => ({ figures: { method: 'not measured', materials: [] }, tasks: [], findings: [finding] })
+
+/** What leaks past pipes: no more than the ring that was measured; a pipe that fills its hole leaks nothing. */
+export const ringLeak = (found: Leak, fit: Fit | Finding, holeIn: Quantity<'in'>, count: Quantity<'each'>): Leak => (fits(fit) ? within(found, work(annulus, { holeIn, outsideIn: fit.outsideIn, count })) : found)

@@ -82,7 +82,7 @@ export function atticVents(eaves: readonly Found<Eave>[] | undefined, high: read
     needs: [], cautions: ['Fall protection; the roof’s warranty is the roofer’s.'], proof: 'photo from the roof' })
   const parts = [soffits.value > 0 && `${soffits.value} soffit vents`, roofs.value > 0 && `${roofs.value} roof vents`].filter(Boolean).join(' and ')
   return {
-    figures, findings, offers: tasks.length > 0 ? [{ id: 'attic-vents', what: `${parts}, to reach ${IN2(neededIn2)} of net free area`, tasks }] : [],
+    figures, findings, offers: tasks.length > 0 ? [{ id: 'attic-vents', what: `${parts}, to reach ${IN2(neededIn2)} of net free area; to be decided before the blow, and with a baffle in each bay that they open`, tasks }] : [],
     gates: [{ code: 'attic-vents-short', state: 'note', where: 'attic', in: 'house', path: '/eaves', why: `${IN2(netFreeIn2)} of net free area, and ${IN2(neededIn2)} are asked for (one part of ${eased ? rule.reduced : rule.base}); a sealed ceiling lets less moisture up`, stops: { phases: [], places: [] },
       clearedBy: parts === '' ? 'vents at the eaves and near the ridge in like parts' : `${parts}: offered beside this price`, clearable: [] }],
   }

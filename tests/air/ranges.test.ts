@@ -84,7 +84,8 @@ describe('generated houses', () => {
     onHouses(({ data, json }) => {
       if (!data.energy && !data.ventilation) return
       const { energy: _, ventilation: __, ...rest } = data, other = make(rest).json
-      const of = ({ verdict, gates, stopped, tasks, materials, labor, price }: EstimateOut) => ({ verdict, gates, stopped, tasks, materials, labor, price })
+      // What a duct test should find is advice, and goes by the air that is moved where no floor is given.
+    const of = ({ verdict, gates, stopped, tasks, materials, labor, price }: EstimateOut) => ({ verdict, gates, stopped, tasks: tasks.map(t => ({ ...t, title: t.title.replace(/, \d+ wanted at most/, '') })), materials, labor, price })
       expect(of(other)).toEqual(of(json))
       asked++
     }, 120)

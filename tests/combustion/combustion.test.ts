@@ -1,5 +1,5 @@
 // What besides an untested flame holds or stops the tightening of a house, and the tests a job asks for.
-import { expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import type { JobFile } from '../../src/job/job-file.ts'
 import { openFloor } from '../../src/scope/areas/open-floor.ts'
 import { hazardKinds } from '../../src/scope/index.ts'
@@ -76,4 +76,12 @@ test('fans against the leakage once it is sealed, at the high end: 250 cfm at 1,
   expect(warned(1950, [heater, { ...heater, id: 'furnace', kind: 'furnace' }]).gates).toEqual([])
   // A hood of 900 at 600 CFM50 is told and changes no price: 50 · (950 ÷ 1,950)^1.54.
   expect(warned(1950).verdict).toBe('go')
+})
+
+describe('a test that is older than the house as it stands', () => {
+  const tested = (on: string) => gatesOf({ appliances: [{ ...heater, test: { ...heater.test, on } }] })
+  test('up to 90 days before the survey of 2026-03-01 it counts; before that the heater is untested', () => {
+    expect([tested('2026-03-01'), tested('2025-12-01'), tested('2025-11-30'), tested('2016-11-12')]).toEqual([[], [], ['hold combustion-untested'], ['hold combustion-untested']])
+  })
+  test('and the gate says which test', () => expect(make({ ...house, appliances: [{ ...heater, test: { ...heater.test, on: '2016-11-12' } }] }).json.gates[0]!.why).toContain('2016-11-12'))
 })

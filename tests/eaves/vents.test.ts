@@ -28,12 +28,12 @@ describe('net free area (IRC R806.2)', () => {
     expect(e.atticVents).toMatchObject({ netFreeIn2: 900, neededIn2: 1440, ratio: 240 })
     expect([e.short, e.verdict]).toEqual([true, 'go'])
     // Half is 720: the eaves have 900; high 720 ÷ 50 = 14.4, up to 15 vents at $210: ÷ 0.6 = $5,250.
-    expect(e.offers).toEqual([{ id: 'attic-vents', what: '15 roof vents, to reach 1440 in² of net free area', priceCents: 525000 }])
+    expect(e.offers).toEqual([{ id: 'attic-vents', what: '15 roof vents, to reach 1440 in² of net free area; to be decided before the blow, and with a baffle in each bay that they open', priceCents: 525000 }])
   })
   test('poor eaves are asked for first, never high vents alone', () => {
     const e = vents({ eaves: eaves(4), highVents: [ridge(10)] })
     // 400 low, 180 high of 1,440: 320 ÷ 60 = 5.3, 6 soffit vents; 540 ÷ 50 = 10.8, 11 roof vents.
-    expect(e.offers[0]!.what).toBe('6 soffit vents and 11 roof vents, to reach 1440 in² of net free area')
+    expect(e.offers[0]!.what).toBe('6 soffit vents and 11 roof vents, to reach 1440 in² of net free area; to be decided before the blow, and with a baffle in each bay that they open')
     // 6 · 9.00 = 54.00, tax 3.78, 3.00 h · 48 = 144.00, roofer 2,310.00, contingency 7 % of 198.00 = 13.86: 2,525.64 ÷ 0.6 = 4,209.40, to the dollar 4,210.
     expect(e.offers[0]!.priceCents).toBe(421000)
   })
@@ -92,4 +92,20 @@ test('the strip at the eaves is a part of its own: width, fill at the wall, and 
   expect(s!.widthFt).toBe(edgeStripFt)
   expect(s!.areaFt2).toBeCloseTo(2 * 50 * s!.widthFt, 0)
   expect(s!.averageR).toBeLessThan(averageR!)
+})
+
+describe('the step says how many bays, and of what', () => {
+  const titleOf = (more: Partial<JobFile>) => make(house(more)).json.tasks.find(t => t.id === 'baffles-main')!.title
+  const side = (change: object) => [{ in: 'main', at: 'front', lengthFt: 50, ventedBays: 30, ...change }]
+  test('vented bays, and solid ones that open into the soffit', () => {
+    expect(titleOf({ eaves: side({ goodBaffles: 12 }) })).toBe('Fasten a baffle and a wind block in each vented bay that lacks them (18)')
+    expect(titleOf({ eaves: side({ openSolidBays: 6 }) })).toBe('Fasten a wind block in each of 6 open solid bays; a baffle and a wind block in each vented bay that lacks them (30)')
+  })
+  test('a low heel takes two lengths to a bay, and a note where the second is for a hand’s breadth', () => {
+    const made = (heelIn: number) => { const e = make(house({ areas: [{ ...floor, roofPitch: 3, rValue: 60, heelIn }], eaves: side({}) })).json; return [e.tasks.find(t => t.id === 'baffles-main')!.title.startsWith('Fasten 2 lengths'), e.findings.some(f => f.code === 'baffle-just-short')] }
+    const all = Array.from({ length: 40 }, (_, i) => made(3 + i / 4))
+    expect(all.some(([two, near]) => two && near)).toBe(true)
+    expect(all.some(([two, near]) => two && !near)).toBe(true)
+    expect(all.some(([two, near]) => !two && near)).toBe(false)
+  })
 })

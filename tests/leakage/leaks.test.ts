@@ -18,7 +18,11 @@ const near = (a: readonly [number, number] | undefined, b: readonly [number, num
 
 test('parts by the table', () => {
   near(leakOf({ kind: 'recessed-light', in: 'main', count: 4, rating: 'non-ic', diameterIn: 6, heightIn: 7, at: 'x' }), [4 * 1.6, 4 * 0.23])
-  near(leakOf({ kind: 'wire-hole', in: 'main', count: 22, holeIn: 0.75, at: 'x' }), [22 * 0.93, 22 * 0.31])
+  near(leakOf({ kind: 'wire-hole', in: 'main', count: 22, holeIn: 0.75, at: 'x' }), [22 * 0.441786, 22 * 0.441786 * 0.31 / 0.93]) // no wider than its hole: π ÷ 4 · 0.75² = 0.4418
+  near(leakOf({ kind: 'wire-hole', in: 'main', count: 22, holeIn: 1.5, at: 'x' }), [22 * 0.93, 22 * 0.31])
+  // A 2 in pipe is 2.375 outside: π ÷ 4 · (2.5² − 2.375²) = 0.4786, two of them; in a hole of 3 in by the table.
+  near(leakOf({ kind: 'pipe', in: 'main', count: 2, nominalIn: 2, material: 'pvc', holeIn: 2.5, at: 'x' }), [2 * 0.478616, 2 * 0.478616 / 3])
+  near(leakOf({ kind: 'pipe', in: 'main', count: 2, nominalIn: 2, material: 'pvc', holeIn: 3, at: 'x' }), [2 * 0.93, 2 * 0.31])
   near(leakOf({ kind: 'duct-boot', in: 'main', count: 7, sizeIn: [4, 10], gapIn: 0.25, at: 'x' }), [7 * 0.78, 7 * 0.16])
   near(leakOf({ kind: 'hatch', in: 'main', sizeIn: [22, 30], panelR: 0, gasket: 'no', latch: 'no', at: 'x' }), [4.6, 2.8])
   near(leakOf({ kind: 'hatch', in: 'main', sizeIn: [22, 30], panelR: 0, gasket: 'yes', latch: 'no', at: 'x' }), [2.8, 2.8])
@@ -35,6 +39,12 @@ test('a soffit leaks through its seams, a chimney through its gap; closed, each 
   near(leakOf({ kind: 'chimney', in: 'main', sizeIn: [17, 21], gapIn: 2, inUse: 'yes', at: 'x' }), [51.24, 0.0298])
   // 36 in round · 1/4 = 9 in²; three bays: 3 · 9 · 0.305 = 8.235; 3 ft · 0.0047 · 3 = 0.0423.
   near(leakOf({ kind: 'open-stud-bay', in: 'main', count: 3, sizeIn: [14.5, 3.5], at: 'x' }), [8.235, 0.0423])
+})
+test('a chase that is open below leaks as wide as it is, one that finishes close through their seams', () => {
+  const chase = { kind: 'open-chase', in: 'main', sizeIn: [16, 20], flue: 'no', airFor: 'none', at: 'x' } as const
+  // 72 in round · 1/4 = 18 in² · 0.305 = 5.49; open: 320 in² · 0.305 = 97.6.
+  near(leakOf(chase), [5.49, 6 * 0.0047])
+  near(leakOf({ ...chase, below: 'open' }), [97.6, 6 * 0.0047])
 })
 test('air for a flame and lines of water count as no leak', () => {
   expect(['combustion-air-opening', 'heat-producing-device', 'water-line'].map(k => openingKinds.find(x => x.kind === k)!).every(k => !('leak' in k))).toBe(true)

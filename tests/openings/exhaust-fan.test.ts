@@ -2,7 +2,7 @@
 // Dam 3 in off: side 15, run 60 in, 20 in high (blown top 16 + 4): 60 · 20 ÷ 144 = 8.333333 ft²; 5 ft · 0.06 = 0.30 h; bare square 225 ÷ 144 = 1.5625 ft².
 import { expect, test } from 'vitest'
 import { phases } from '../../src/scope/kind.ts'
-import { cautions, gates, hours, needs, take } from './take.ts'
+import { cautions, codes, gates, hours, needs, take } from './take.ts'
 
 const fan = { kind: 'exhaust-fan', in: 'main', serves: 'bath', endsAt: 'attic', ductIn: 4, lengthFt: 9, heater: 'no', at: 'bath' } as const
 
@@ -45,4 +45,5 @@ test('a bath fan that ends outdoors through a bare duct: sealed and wrapped; fro
   expect(hours(m)['wrap-fan-duct-main-1']).toBeCloseTo(0.5655, 4)
   const { insulationR: _, ...silent } = fan
   for (const other of [{ ...fan, insulationR: 8 }, silent, { ...fan, serves: 'kitchen' as const }]) expect(take(other).tasks.filter(t => t.phase === 'wrap')).toEqual([])
+  expect([codes(take(silent)), codes(take(fan))]).toEqual([['fan-duct-not-looked-at'], []])
 })

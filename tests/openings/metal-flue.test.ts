@@ -1,6 +1,7 @@
 // A vent of 4 in, outside, in a frame of 9 × 9 in: gap 2.5 in. Bead 3/8 in on 36 + π · 4 = 48.566371 in: · 0.110446617 ÷ 1.8046875 = 2.972255 fl oz.
 // Shield by its label 1 in off: across 6 in, π · 6 = 18.849556 in = 1.570796 ft · 0.06 = 0.094248 h; without a label 3 in off: across 10 in, bare square 100 ÷ 144 = 0.694444 ft².
 import { expect, test } from 'vitest'
+import { metalFlue } from '../../src/scope/openings/metal-flue.ts'
 import { cautions, codes, gates, hours, needs, take } from './take.ts'
 
 const vent = { kind: 'metal-flue', in: 'main', type: 'b-vent', diameterIn: 4, framedIn: [9, 9], labelClearanceIn: 1, at: 'bath closet' } as const
@@ -45,3 +46,7 @@ test('plastic vent: compatible sealant, no foam over a joint; in fill unless its
   expect(needs(take({ ...item, labelClearanceIn: 2 }))['shield-metal-flue-main-1']).toEqual({ 'galvanized-coil': expect.closeTo(3.272492, 5) })
 })
 test('a frame smaller than its vent is a finding', () => { expect(codes(take({ ...vent, framedIn: [3, 9] }))).toEqual(['flue-larger-than-frame']) })
+test('no B-vent is listed for less than 1 in (from memory, high); other vents by their label', () => {
+  const fault = (item: object) => metalFlue.check!({ item, at: '/openings/0' } as never).map(f => f.code)
+  expect([fault({ ...vent, labelClearanceIn: 0 }), fault({ ...vent, labelClearanceIn: 0.75 }), fault({ ...vent, labelClearanceIn: 1 }), fault({ ...vent, type: 'plastic', labelClearanceIn: 0 })]).toEqual([['clearance-under-listing'], ['clearance-under-listing'], [], []])
+})

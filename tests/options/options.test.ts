@@ -113,6 +113,17 @@ describe('what is never optional', () => {
   })
 })
 
+test('wrapped flex may be replaced by new insulated flex: a choice, with its price', () => {
+  const flex = [{ id: 'run', in: 'main', use: 'supply', position: 'hung', material: 'flex', shape: 'round', diameterIn: 6, lengthFt: 20, gapIn: 0.125, insulationR: 4.2 }] as JobFile['ducts']
+  const choice = optionsOf(house({ ducts: flex! })).choices.find(c => c.id === 'flex-replaced')!
+  expect(choice.totalCents).toBe(make(house({ ducts: [{ ...flex![0]!, replace: 'yes' }] })).json.price.totalCents)
+})
+test('a floor behind a knee wall takes the target of the row like any other', () => {
+  const crawl = { kind: 'knee-wall-floor', id: 'crawl', rectanglesFt: [[30, 5]], joists: { size: '2x6', spacingIn: 16 }, ceiling: { board: 'gypsum', thicknessIn: 0.5, condition: 'sound' }, roofPitch: 12, heelIn: 5.5, headroomIn: 44, existing: [], wallFt: 30 } as const
+  const at = (rValue?: number) => house({ areas: [{ ...openFloor.sample, heelIn: 20, ...(rValue ? { rValue } : {}) }, { ...crawl, ...(rValue ? { rValue } : {}) }] as JobFile['areas'] })
+  for (const r of [30, 38]) expect(optionsOf(at()).ladder.find(s => s.id === `r-${r}`)!.totalCents).toBe(make(at(r)).json.price.totalCents)
+})
+
 describe('the next inch', () => {
   test('dear gas and a hard winter carry more depth than cheap gas and a mild one', () => {
     const last = (price: number, hdd65: number) => { const o = optionsOf(house({ energy: { heating: { fuel: 'gas', efficiency: 0.8, price, yearlyBill: 4000 }, degreeDays: { hdd65, from: 'a round number' } } })); return o.ladder.findIndex(s => s.id === o.nextInch?.lastThatPays) }

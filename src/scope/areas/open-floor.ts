@@ -135,6 +135,7 @@ export function floorTakeoff(found: Found<Floor>, books: Books, around: FloorAro
   const { base, uFieldBefore, uFieldAfter, ...perInch } = fabricOf({ layers, oldDepth, existingR: listedR, keptIn, gaps, joistIn, framingShare, topSettled, rowOf, gapsStay: cover === 'batts' })
   const eaves = eaveWork(found, around.eaves, books, { netAreaFt2, topInitial, headroom, base, rowOf, keptIn, topSettled, beforeDepth: oldDepth, ...perInch })
   tasks.push(...eaves.tasks)
+  findings.push(...eaves.findings)
 
   if (batt && rowOf) tasks.push(layTask(id, batt, netAreaFt2, thousands, access, books))
   if (chosen && bagCount) tasks.push(...blowTasks({ id, chosen, bagCount, netAreaFt2, thousands, topInitial, headroom, access }, books))

@@ -1,4 +1,5 @@
 import * as f from '../../fields/index.ts'
+import type { Finding } from '../../findings/finding.ts'
 import { personHours } from '../../calc/arithmetic.ts'
 import { bead, boxTop, clearOf, edge, height, stripMetal } from '../../calc/seal.ts'
 import { seriesR } from '../../calc/heat.ts'
@@ -77,7 +78,8 @@ export const exhaustFan = opening({
       tasks.push({ ...base, id: `wrap-fan-duct-${id.slice('exhaust-fan-'.length)}`, title: 'Seal the joints of the fan’s duct and wrap it, jacket out', phase: 'wrap', work: 'wrap', needs: wrap.needs,
         personHours: work(personHours, { amount: work(ductSkin, { roundIn, lengthFt: q('lengthFt'), runs: one }), rate: books.rate('duct-wrap', 0.06, 'ft2 of duct'), access: area.access }), cautions: ['Slope the duct to the outside, joints taped, no sag.', CAUTION.framing], proof: 'photo with the label’s R' })
     }
-    const method = `housing sealed${item.endsAt === 'outdoors' ? wrapped ? ', duct wrapped' : '' : ', ducted to a roof cap'}`, findings = hot ? hotCheck([sealant], at) : []
+    const bare = item.endsAt === 'outdoors' && item.serves === 'bath' && item.insulationR === undefined
+    const method = `housing sealed${item.endsAt === 'outdoors' ? wrapped ? ', duct wrapped' : '' : ', ducted to a roof cap'}`, findings: Finding[] = [...(hot ? hotCheck([sealant], at) : []), ...(bare ? [{ code: 'fan-duct-not-looked-at', severity: 'note' as const, path: at, says: 'no insulationR for the fan’s duct', why: 'moist air runs back down a bare duct in a cold attic; its wrap is not in the price', mend: 'look, and write insulationR: 0 where it is bare' }] : [])]
     if (!hot || !area.filled) return { figures: { method, materials }, tasks, gates, findings }
 
     const keepIn = flueClearance(books), long = work(clearOf, { sizeIn: lengthIn, keepIn }), wide = work(clearOf, { sizeIn: widthIn, keepIn })

@@ -29,6 +29,8 @@ export const metalFlue = opening({
   }),
   sample: { kind: 'metal-flue', in: 'main', type: 'b-vent', diameterIn: 4, framedIn: [7, 7], labelClearanceIn: 1, at: 'bath closet' },
   wrong: { item: { kind: 'metal-flue', in: 'main', type: 'b vent', diameterIn: 4, framedIn: [9, 9], at: 'bath closet' }, code: 'word-unknown' },
+  check: ({ item, at }) => (item.type === 'b-vent' && item.labelClearanceIn !== undefined && item.labelClearanceIn < 1
+    ? [{ code: 'clearance-under-listing', severity: 'error', path: `${at}/labelClearanceIn`, says: `${asTape(item.labelClearanceIn)} in off a B-vent`, why: 'no B-vent is listed for less than 1 in to what burns (from memory, high)', mend: 'read the label again, or leave labelClearanceIn out' }] : []),
   leak: ({ item, at, q }, books) => {
     const sides = { lengthIn: part(at, 'framedIn', item.framedIn, 0), widthIn: part(at, 'framedIn', item.framedIn, 1) }
     return hole(work(roundIn, { ...sides, diameterIn: q('diameterIn') }), work(edge, sides), books)

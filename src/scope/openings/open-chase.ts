@@ -7,7 +7,7 @@ import { asTape } from '../../units/tape.ts'
 import { baseR } from '../ceiling.ts'
 import { nothingBut } from '../pipe-fit.ts'
 import { CAUTION, COVERING, coverLap, damMargin, damTask, declinable, flueClearance, hotBead, hotCheck, itself, leftOpen, opening, part, RIGID, seamBead, takes, where, type Gate, type Task } from '../kind.ts'
-import { closedBelow } from '../leaks.ts'
+import { closedBelow, hole } from '../leaks.ts'
 import { rectangle } from '../../calc/leak.ts'
 
 const DROP = 'Open drop: not a place to stand.'
@@ -19,6 +19,7 @@ export const openChase = opening({
     sizeIn: f.pairOf(f.inches(144, 'one side of the chase'), 'chase: length, width', { examples: [[30, 18]] }),
     flue: f.yesNoUnknown('a flue or chimney runs in it'),
     flueIn: f.optional(f.inches(36, 'that flue: outside, across')),
+    below: f.optional(f.word(['closed', 'open'] as const, 'at its foot: closed by finishes, so that air comes through their seams; or open to a basement or crawl space', { default: 'closed' })),
     airFor: f.word(['none', 'appliance', 'unknown'] as const, 'a fuel-burning appliance draws air through it, or stands below it: what feeds a flame is a combustion-air-opening'),
     ...declinable,
   }),
@@ -26,7 +27,8 @@ export const openChase = opening({
   wrong: { item: { kind: 'open-chase', in: 'main', sizeIn: [30, 18], flue: 'no', at: 'behind the tub' }, code: 'key-missing' },
   leak: ({ item, at }, books) => {
     const sides = { lengthIn: part(at, 'sizeIn', item.sizeIn, 0), widthIn: part(at, 'sizeIn', item.sizeIn, 1) }
-    return closedBelow(work(rectangle, sides), sides, books)
+    const mouthIn2 = work(rectangle, sides)
+    return item.below === 'open' ? hole(mouthIn2, work(edge, sides), books) : closedBelow(mouthIn2, sides, books)
   },
   takeoff({ item, at, id, q }, books, { area }) {
     if (item.airFor !== 'none') return leftOpen({

@@ -4,7 +4,7 @@ import { annulus, bead, beadWidth, boardArea, edge, plug, ring } from '../../cal
 import { pipeMaterials } from '../../reference/pipes.ts'
 import { exactly, total, work } from '../../units/quantity.ts'
 import { CAUTION, COMPATIBLE, coverLap, declinable, holeDepth, itself, method, opening, RIGID, rigidOver, seamBead, takes, timesOf, where } from '../kind.ts'
-import { fitOf, fits, nothingBut } from '../pipe-fit.ts'
+import { fitOf, fits, nothingBut, ringLeak } from '../pipe-fit.ts'
 import { pairOf } from '../leaks.ts'
 
 export const pipe = opening({
@@ -19,7 +19,7 @@ export const pipe = opening({
   }),
   sample: { kind: 'pipe', in: 'main', count: 2, nominalIn: 2, material: 'pvc', holeIn: 3, at: 'bath' },
   wrong: { item: { kind: 'pipe', in: 'main', count: 2, nominalIn: 2, material: 'lead', holeIn: 3, at: 'bath' }, code: 'word-unknown' },
-  leak: ({ q }) => pairOf('penetration', 'penetration-sealed', q('count')),
+  leak: ({ item, at, q }) => ringLeak(pairOf('penetration', 'penetration-sealed', q('count')), fitOf(item.material, q('nominalIn'), q('holeIn'), at), q('holeIn'), q('count')),
   takeoff({ item, at, id, q }, books, { area }) {
     const count = q('count'), holeIn = q('holeIn')
     const fit = fitOf(item.material, q('nominalIn'), holeIn, at)

@@ -4,7 +4,7 @@ import { bead, boardArea, clearOf, edge } from '../../calc/seal.ts'
 import { pipeMaterials } from '../../reference/pipes.ts'
 import { exactly, total, work } from '../../units/quantity.ts'
 import { CAUTION, COMPATIBLE, coverLap, declinable, itself, opening, rigidOver, seamBead, takes, where } from '../kind.ts'
-import { fitOf, fits, nothingBut } from '../pipe-fit.ts'
+import { fitOf, fits, nothingBut, ringLeak } from '../pipe-fit.ts'
 import { pairOf } from '../leaks.ts'
 
 /** A stack grows and shrinks with what runs down it: it is closed by a collar that lets it move. */
@@ -19,7 +19,7 @@ export const plumbingStack = opening({
   }),
   sample: { kind: 'plumbing-stack', in: 'main', nominalIn: 3, material: 'pvc', holeIn: 4.5, at: 'bath' },
   wrong: { item: { kind: 'plumbing-stack', in: 'main', nominalIn: 3, material: 'pvc', at: 'bath' }, code: 'key-missing' },
-  leak: () => pairOf('penetration', 'penetration-sealed', exactly(1, 'each', 'one stack to an entry')),
+  leak: ({ item, at, q }) => { const one = exactly(1, 'each', 'one stack to an entry'); return ringLeak(pairOf('penetration', 'penetration-sealed', one), fitOf(item.material, q('nominalIn'), q('holeIn'), at), q('holeIn'), one) },
   takeoff({ item, at, id, q }, books, { area }) {
     const holeIn = q('holeIn')
     const fit = fitOf(item.material, q('nominalIn'), holeIn, at)

@@ -3,7 +3,7 @@ import { personHours } from '../../calc/arithmetic.ts'
 import { annulus, plug } from '../../calc/seal.ts'
 import { exactly, work } from '../../units/quantity.ts'
 import { CAUTION, declinable, holeDepth, itself, method, opening, takes, where } from '../kind.ts'
-import { pairOf } from '../leaks.ts'
+import { pairOf, within } from '../leaks.ts'
 
 export const wireHole = opening({
   kind: 'wire-hole', title: 'Wire holes in a plate',
@@ -15,7 +15,7 @@ export const wireHole = opening({
   }),
   sample: { kind: 'wire-hole', in: 'main', count: 22, holeIn: 0.75, at: 'inside walls' },
   wrong: { item: { kind: 'wire-hole', in: 'main', count: 22, holeIn: 34, at: 'inside walls' }, code: 'number-out-of-range' },
-  leak: ({ q }) => pairOf('penetration', 'penetration-sealed', q('count')),
+  leak: ({ q }) => within(pairOf('penetration', 'penetration-sealed', q('count')), work(annulus, { holeIn: q('holeIn'), outsideIn: exactly(0, 'in', 'the wire is not deducted'), count: q('count') })),
   takeoff({ item, id, q }, books, { area }) {
     const count = q('count')
     // The wire lies to one side: what must be bridged is the hole, and its own thickness is left in the quantity.

@@ -3,6 +3,11 @@ import { byHand, group } from '../case.ts'
 const HALF = { tolerance: 0.05, toleranceWhy: 'half of the last digit' } as const
 
 export default [
+  ...group({ formula: 'within-hole', ...byHand }, [
+    { id: '35 holes of 1/2 in, 32.6 in² by the table', inputs: { leakIn2: 32.55, openIn2: 6.872, tableIn2: 32.55 }, expected: 6.872, note: '32.55 · 6.872 ÷ 32.55 = 6.872' },
+    { id: 'sealed, in proportion', inputs: { leakIn2: 10.85, openIn2: 6.872, tableIn2: 32.55 }, expected: 2.2906666666666666, note: '10.85 · 6.872 ÷ 32.55 = 2.2907' },
+    { id: 'a wide hole: by the table', inputs: { leakIn2: 0.93, openIn2: 7, tableIn2: 0.93 }, expected: 0.93, note: '0.93 · 1 = 0.93' },
+  ]),
   ...group({ formula: 'leak-of', ...byHand, tolerance: 0.005, toleranceWhy: 'half of the last digit' }, [
     { id: 'four recessed lights', inputs: { eachIn2: 1.6, amount: 4 }, expected: 6.4, note: '1.6 · 4 = 6.4' },
     { id: '372 ft of ceiling joint', inputs: { eachIn2: 0.071, amount: 372 }, expected: 26.41, note: '0.071 · 372 = 26.41' },
