@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import type { AsBuiltOut } from '../../src/closeout/output.ts'
+import { dark, light } from '../../src/papers/html/palette.ts'
 import { certificateFields, receiptFields } from '../../src/reference/closeout-rules.ts'
 import { lidwork } from '../cli/test-io.ts'
 import { browserAt, openBrowser } from '../papers/browser.ts'
@@ -81,6 +82,29 @@ describe('field by field', () => {
     const made = shown((await papers('days: [2026-04-06]\nareas: [{in: main, bags: 75, markersIn: [16, 16, 16, 16, 16]}]'))['done.html']!)
     expect(made).toContain('not tested since the work. It stays off until it has passed.')
     expect(made.indexOf('First of all')).toBeLessThan(made.indexOf('What lies in your attic now'))
+  })
+})
+
+describe('as all papers', () => {
+  const made = async (): Promise<[string, string][]> => [
+    ...(await Promise.all(['quince-lane-14', 'ibis-landing-5'].map(n => example(n, '--out out')))).flatMap(r => Object.entries(r.files).filter(([f]) => f.startsWith('out/')) as [string, string][]),
+    ...Object.entries(await papers('flags: 0')), ...Object.entries(await papers('days: [2026-04-06]\nareas: [{in: main, bags: 60, markersIn: [16, 12, 16, 16, 16]}]')),
+  ]
+  test('no script, no frame, no form, nothing that points elsewhere', async () => {
+    for (const [name, html] of await made()) expect(html.match(/<(?:script|iframe|object|embed|form|input|link|base|img|a)\b|\son\w+=|javascript:|@import|https?:|\b(?:src|href)=/gi), name).toBeNull()
+  })
+  test('the palette’s colors and no others; the heavy line once in a drawing', async () => {
+    const colors = new Set([...Object.values(light), ...Object.values(dark)].map(c => c.toUpperCase()))
+    for (const [name, html] of await made()) {
+      expect([...html.matchAll(/(?<!&)#[0-9a-f]{3,8}\b/gi)].map(m => m[0].toUpperCase()).filter(c => !colors.has(c)), name).toEqual([])
+      for (const svg of html.match(/<svg class="drawing[\s\S]*?<\/svg>/g) ?? []) expect((svg.match(/class="lid"/g) ?? []).length, name).toBeLessThanOrEqual(1)
+    }
+  })
+  test('nothing that is refused; R with a hyphen only of a listed row or a label', async () => {
+    for (const [name, html] of await made()) {
+      for (const word of [/\brecommend/i, /\bbest\b/i, /\bsave up to\b/i, /\beasy\b/i, /\bprofessional\b/i, /\bscore\b/i, /\bn\/a\b/i, /\binstalled depth\b/i, /\bclearance\b/i, /!/, /\bnull\b|\bundefined\b|NaN|\[object/]) expect(word.exec(shown(html))?.[0], `${name}: ${String(word)}`).toBeUndefined()
+      for (const [, r] of shown(html).matchAll(/\bR-(\d+(?:\.\d+)?)/g)) expect([13, 19, 22, 23, 30, 38, 49, 60], name).toContain(Number(r))
+    }
   })
 })
 

@@ -4,8 +4,7 @@ import { missingWords } from '../../closeout/papers.ts'
 import type { Look } from '../look.ts'
 import { harmless } from '../terminal/harmless.ts'
 import { bothEnds, columns, padLeft, SENTENCE, sheet, type Sheet } from '../terminal/sheet.ts'
-import { counted, depth, figure, NB, phaseWords, plainFigure, rowR, signs, usd } from '../terminal/words.ts'
-import type { Phase } from '../../scope/kind.ts'
+import { counted, depth, figure, NB, plainFigure, rowR, signs, usd } from '../terminal/words.ts'
 
 /** The whole close-out as text; no line is wider than the look, and without color nothing is lost. */
 export function terminalCloseout(built: AsBuiltOut, look: Look): string {
@@ -113,8 +112,8 @@ function hours({ cost }: AsBuiltOut, on: Sheet): void {
   if (!cost.tasks.some(t => t.personHours !== undefined)) return
   const right = (a: string, b: string, c: string): string => `${padLeft(a, 10)}${padLeft(b, 10)}${padLeft(c, 10)}`
   on.section('hours', right('estimate', 'took', 'over'))
-  for (const t of cost.tasks) if (t.estimatedHours > 0 || t.personHours !== undefined) on.row({ word: phaseWords[t.phase as Phase], text: t.id, right: right(figure(t.estimatedHours, 2), t.personHours === undefined ? '-' : figure(t.personHours, 2), t.overHours === undefined ? '' : figure(t.overHours, 2)) })
-  for (const u of cost.unplanned) on.row({ word: 'beyond it', text: u.what, right: right('', u.personHours === undefined ? '-' : figure(u.personHours, 2), '') })
+  for (const t of cost.tasks) if (t.estimatedHours > 0 || t.personHours !== undefined) on.row({ text: t.id, right: right(figure(t.estimatedHours, 2), t.personHours === undefined ? '-' : figure(t.personHours, 2), t.overHours === undefined ? '' : figure(t.overHours, 2)) })
+  for (const u of cost.unplanned) on.row({ text: `beyond it: ${u.what}`, right: right('', u.personHours === undefined ? '-' : figure(u.personHours, 2), '') })
   on.rule(30)
   on.row({ text: 'person-h', right: right(figure(cost.estimatedHours, 2), figure(cost.personHours, 2), figure(cost.personHours - cost.estimatedHours, 2)) })
 }
