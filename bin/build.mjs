@@ -52,7 +52,7 @@ const plain = {
 const apart = {
   name: 'apart',
   setup(build) {
-    build.onResolve({ filter: /(book|closeout)-validators\.mjs$/ }, ({ path }) => ({ path: `../dist/${path.split('/').at(-1).replace('.mjs', '.cjs')}`, external: true }))
+    build.onResolve({ filter: /(book|closeout|import)-validators\.mjs$/ }, ({ path }) => ({ path: `../dist/${path.split('/').at(-1).replace('.mjs', '.cjs')}`, external: true }))
     build.onResolve({ filter: /\.schema\.json$/ }, ({ path }) => ({ path: `../schemas/${path.split('/').at(-1)}`, external: true }))
   },
 }
@@ -114,7 +114,7 @@ const cli = await build({ ...shared, entryPoints: ['src/cli/entry.ts'], outfile:
 const asked = name => build({ ...shared, outfile: bundle(name), plugins: [unused, apart, parserLater, plain],
   stdin: { resolveDir: root, contents: `exports.load = name => { switch (name) { ${[...loaded[name]].sort().map(f => `case ${JSON.stringify(f)}: return require(${JSON.stringify(`./${f}`)})`).join('; ')} } }` } })
 const work = await asked('work'), papers = await asked('papers')
-for (const name of ['book-validators', 'closeout-validators']) await build({ absWorkingDir: root, entryPoints: [`dist/${name}.mjs`], outfile: join(DIST, `${name}.cjs`), format: 'cjs', platform: 'node', target: 'node20', minify: true, legalComments: 'none' })
+for (const name of ['book-validators', 'closeout-validators', 'import-validators']) await build({ absWorkingDir: root, entryPoints: [`dist/${name}.mjs`], outfile: join(DIST, `${name}.cjs`), format: 'cjs', platform: 'node', target: 'node20', minify: true, legalComments: 'none' })
 mkdirSync(DIST, { recursive: true })
 for (const name of Object.keys(BUNDLES)) rmSync(compiledForm(name), { force: true })
 put(bundle('cli'), cli.outputFiles[0].text)

@@ -64,6 +64,8 @@ export async function buildValidators() {
   await validatorModule('validators', { Job: jobFormat() }, readsOf)
   const { closeoutFormat } = await imported('src/closeout/format.ts')
   await validatorModule('book-validators', { Prices: pricesFormat(), Company: companyFormat() }, readsOf)
+  const { importFormat } = await imported('src/books/import-format.ts')
+  await validatorModule('import-validators', { Import: importFormat() }, readsOf)
   await validatorModule('closeout-validators', { Closeout: closeoutFormat() }, readsOf)
 }
 
@@ -72,7 +74,8 @@ export async function schemaFiles() {
   const { jobFormat } = await imported('src/job/schemas.ts')
   const { pricesFormat, companyFormat } = await imported('src/books/formats.ts')
   const { closeoutFormat } = await imported('src/closeout/format.ts')
-  return Object.entries({ job: jobFormat(), prices: pricesFormat(), company: companyFormat(), closeout: closeoutFormat() }).map(([name, format]) => ({ file: `schemas/${name}.schema.json`, text: `${JSON.stringify(format, undefined, 2)}\n` }))
+  const { importFormat } = await imported('src/books/import-format.ts')
+  return Object.entries({ job: jobFormat(), prices: pricesFormat(), company: companyFormat(), closeout: closeoutFormat(), import: importFormat() }).map(([name, format]) => ({ file: `schemas/${name}.schema.json`, text: `${JSON.stringify(format, undefined, 2)}\n` }))
 }
 
 /** What the program writes for others, by the type of it: the schema follows. Other names may come beside these. */
@@ -80,6 +83,7 @@ const OUTPUTS = [
   { name: 'estimate', path: 'src/estimate/output.ts', type: 'EstimateOut' },
   { name: 'explain', path: 'src/estimate/told-output.ts', type: 'ExplainOut' },
   { name: 'options', path: 'src/estimate/options-output.ts', type: 'OptionsOut' },
+  { name: 'prices-diff', path: 'src/estimate/price-diff.ts', type: 'PricesDiffOut' },
   { name: 'as-built', path: 'src/closeout/output.ts', type: 'AsBuiltOut' },
   { name: 'learned', path: 'src/closeout/learn.ts', type: 'LearnedOut' },
 ]

@@ -8,7 +8,8 @@ export const roleNames = ['seam-sealant', 'hot-sealant', 'gap-foam', 'light-cove
   'compatible-sealant', 'stack-collar', 'box-flag', 'fan-duct', 'fan-duct-wide', 'smooth-duct', 'roof-cap', 'stair-cover', 'flue-set', 'maker-firestop', 'mastic', 'mesh', 'duct-tape', 'duct-band', 'duct-strap', 'duct-wrap', 'co-alarm', 'soffit-vent', 'floor-batt', 'wall-batt', 'wall-board', 'plug', 'seasonal-cover', 'membrane', 'fire-sealant', 'flex-duct'] as const
 export type RoleName = (typeof roleNames)[number]
 
-const units = ['each', 'pair', 'ft', 'ft2', 'fl oz', 'gal', 'bag', 'person-day'] as const
+/** Units in which the work needs things. */
+export const unitNames = ['each', 'pair', 'ft', 'ft2', 'fl oz', 'gal', 'bag', 'person-day'] as const
 const money = (description: string, help: { examples?: readonly unknown[] } = {}) => f.number('USD', { min: 0, max: 1000000 }, description, help)
 
 const bought = {
@@ -29,7 +30,7 @@ const bought = {
 export const productSchema = f.fields({
   ...bought,
   role: f.word(roleNames, 'what it is for'),
-  unit: f.word(units, 'unit in which the work needs it'),
+  unit: f.word(unitNames, 'unit in which the work needs it'),
   pack: f.number('unit of need', { above: 0, max: 100000 }, 'how much of that unit one purchase unit holds', { examples: [10.1] }),
   charge: f.word(['whole', 'used'] as const, 'whole: the job pays whole purchase units; used: only what it takes'),
   ratedFor: f.optional(f.word(['ic', 'non-ic'] as const, 'lights a cover is rated for')),

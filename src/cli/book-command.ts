@@ -4,11 +4,11 @@ import type { Run } from './run.ts'
 import { exit } from './run.ts'
 import { failed } from './io.ts'
 
-interface Book { readonly name: 'prices' | 'company'; readonly what: string; readonly check: string }
+interface Book { readonly name: 'prices' | 'company'; readonly what: string; readonly check: string; /** What the command does beside, for its line in the help. */ readonly more?: string }
 
 /** Adds a command with `new` and `check`. */
-export function addBook(root: Command, run: Run, { name, what, check }: Book): void {
-  const book = root.command(name).description(`${what}: new writes one, check says what is wrong in one`)
+export function addBook(root: Command, run: Run, { name, what, check, more = '' }: Book): Command {
+  const book = root.command(name).description(`${what}: new writes one, check says what is wrong in one${more}`)
   book.command('new')
     .description(`write ${what} with the built-in figures and a comment beside every key, to write over`)
     .argument('[file]', 'where to; without it the text goes to the output')
@@ -39,4 +39,5 @@ export function addBook(root: Command, run: Run, { name, what, check }: Book): v
         await run.say(`${file}: ${read.findings.length === 0 ? 'nothing found' : `${read.findings.length} found`}; ${read.ok ? 'it can be used' : 'no job can be priced with it'}\n`)
       })
     })
+  return book
 }

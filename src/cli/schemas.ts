@@ -5,13 +5,15 @@ import closeout from '../../schemas/closeout.schema.json'
 import company from '../../schemas/company.schema.json'
 import estimate from '../../schemas/estimate.schema.json'
 import explain from '../../schemas/explain.schema.json'
+import importMap from '../../schemas/import.schema.json'
 import job from '../../schemas/job.schema.json'
 import learned from '../../schemas/learned.schema.json'
 import options from '../../schemas/options.schema.json'
 import prices from '../../schemas/prices.schema.json'
+import pricesDiff from '../../schemas/prices-diff.schema.json'
 import verify from '../../schemas/verify.schema.json'
 
-const schemas: Readonly<Record<string, object>> = { job, prices, company, closeout, estimate, explain, options, 'as-built': asBuilt, learned, check, verify }
+const schemas: Readonly<Record<string, object>> = { job, prices, company, closeout, import: importMap, estimate, explain, options, 'as-built': asBuilt, learned, 'prices-diff': pricesDiff, check, verify }
 
 export const schemaNames: readonly string[] = Object.keys(schemas)
 

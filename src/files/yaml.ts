@@ -28,7 +28,7 @@ const TOP: Span = { line: 1, column: 1, length: 1 }
  * @param known whether the format has a key of that name, asked only where there are faults
  */
 export function readYaml(given: Uint8Array | string, kind: FileKind, quick = true, known: (key: string) => boolean = () => false): Yaml {
-  const text = typeof given === 'string' ? { source: withLines(given.replace(/^\ufeff/, '')) } : decode(given, kind)
+  const text = typeof given === 'string' ? { source: withLines(given.replace(/^\ufeff/, '')) } : decodeText(given, kind)
   const places = new SourcePlaces(text.source)
   const none = (...findings: Finding[]): Yaml => ({ data: undefined, places, bare: new Map(), findings })
   if (text.wrong) return none(text.wrong)
@@ -67,7 +67,7 @@ export function readYaml(given: Uint8Array | string, kind: FileKind, quick = tru
 const LEAST_IN_TEXT = 9
 
 /** UTF-8 with or without a byte order mark, and UTF-16 with one. */
-function decode(bytes: Uint8Array, kind: FileKind): { source: string; wrong?: Finding } {
+export function decodeText(bytes: Uint8Array, kind: FileKind): { source: string; wrong?: Finding } {
   if (bytes.length > kind.mostBytes) return { source: '', wrong: error('file-too-large', `${(bytes.length / 1e6).toFixed(1)} million bytes`, `${kind.name} has ${kind.usual}; ${kind.mostBytes / 1e6} million are read at most`, `check that this is ${kind.name}`, TOP) }
   const notText = error('not-text', 'this is not a text file', `${kind.name} is plain text, not a spreadsheet, a PDF or a word processor file`, 'name the file you meant, or save it as plain text in UTF-8', TOP)
   const utf16 = bytes[0] === 0xff && bytes[1] === 0xfe ? 'utf-16le' : bytes[0] === 0xfe && bytes[1] === 0xff ? 'utf-16be' : undefined

@@ -13,13 +13,14 @@ const OUTSIDE: Readonly<Record<string, readonly string[]>> = {
   'dist/validators.mjs': ['job', 'books', 'files', 'cli'], // validators made from the fields
   'dist/book-validators.mjs': ['books'],
   'dist/closeout-validators.mjs': ['closeout'],
+  'dist/import-validators.mjs': ['books'],
   'package.json': ['cli'], // the version
   schemas: ['cli'], // `lidwork schema` prints them
 }
 
 /** Each library in the folders that may use it. */
 const LIBRARIES: Readonly<Record<string, readonly string[]>> = {
-  '@sinclair/typebox': ['src/fields/'], yaml: ['src/files/yaml.ts', 'src/files/open-ends.ts', 'src/job/yaml.ts'], 'js-yaml': ['src/files/quick-yaml.ts'], commander: ['src/cli/'], chalk: ['src/papers/terminal'], 'cli-table3': ['src/papers/terminal'], 'string-width': ['src/papers/terminal'],
+  '@sinclair/typebox': ['src/fields/'], yaml: ['src/files/yaml.ts', 'src/files/open-ends.ts', 'src/files/yaml-edit.ts', 'src/job/yaml.ts'], 'csv-parse/sync': ['src/books/import-read.ts'], 'js-yaml': ['src/files/quick-yaml.ts'], commander: ['src/cli/'], chalk: ['src/papers/terminal'], 'cli-table3': ['src/papers/terminal'], 'string-width': ['src/papers/terminal'],
   'node:fs': ['src/cli/io.ts'], 'node:path': ['src/cli/'],
 }
 
