@@ -45,7 +45,7 @@ describe('wrong use ends with 2, says what was meant, and prints no data', () =>
     ['estimate a --width 12', 'Write a whole number from 40 to 1000.'],
     ['check a --format sarif', 'Allowed choices are text, json, github.'],
     ['explain', "missing required argument 'file'"],
-    ['schema jbo', 'there is no schema jbo; did you mean job? The schemas: job, prices, company, closeout, estimate, explain, options,'],
+    ['schema jbo', 'there is no schema jbo; did you mean job? The schemas: job, prices, company, closeout, import, estimate, explain, options,'],
     ['schema toString', 'there is no schema toString'],
     ['check -', 'nothing is piped in'],
   ])('%s', async (line, says) => {
