@@ -22,8 +22,8 @@ describe('lidwork papers', () => {
     expect(written(files)).toContain('out/willow-ferry-11.deferral.html')
     expect(written(files).some(f => /proposal|work-order|supplier/.test(f))).toBe(false)
   })
-  test('only those that are asked for, by comma or blank', async () => {
-    for (const line of ['papers a.job.yaml --out out --only proposal', 'papers a.job.yaml --only proposal,deferral --out out']) expect(written((await lidwork(line, { files: { 'a.job.yaml': job } })).files)).toEqual(['out/quince-lane-14.proposal.html'])
+  test('only those that are asked for, wherever the option stands', async () => {
+    for (const line of ['papers --only proposal a.job.yaml --out out', 'papers a.job.yaml --only proposal,deferral --out out']) expect(written((await lidwork(line, { files: { 'a.job.yaml': job } })).files)).toEqual(['out/quince-lane-14.proposal.html'])
     const { err, code } = await lidwork('papers a.job.yaml --only deferral --out out', { files: { 'a.job.yaml': job } })
     expect([code, err]).toEqual([0, 'lidwork: quince-lane-14 has no deferral: the house is not stopped\n'])
   })

@@ -5,7 +5,7 @@ import { inputs, JOB_ENDING } from '../inputs.ts'
 import { failed } from '../io.ts'
 import { exit, type Run } from '../run.ts'
 
-interface Options extends BookFiles { readonly out: string; readonly only?: readonly string[] }
+interface Options extends BookFiles { readonly out: string; readonly only?: string }
 
 /** `papers`: what the homeowner, the crew and the supplier read, as files in one folder. */
 export function addPapers(root: Command, run: Run): void {
@@ -13,13 +13,13 @@ export function addPapers(root: Command, run: Run): void {
     .description('papers of a house as HTML that prints well: proposal and the rest, or the deferral of a stopped one')
     .argument('<files...>', `job files; folders are searched for *${JOB_ENDING}; - reads what is piped in`)
     .requiredOption('--out <dir>', 'folder the papers go to; made where it is missing, and papers of the same name are replaced')
-    .option('--only <names...>', 'only these papers, by their names'))
+    .option('--only <names>', 'only these papers, by their names, with commas between'))
     .addHelpText('after', `\nExamples:\n  lidwork papers quince-lane${JOB_ENDING} --out papers\n  lidwork papers jobs --out papers --only proposal\n`)
     .action(async (words: string[], { out, only, ...books }: Options) => {
       const { jobOpener, reportOf } = await import('../jobs.ts')
       const { estimateJson } = await import('../../estimate/to-json.ts')
       const { papers } = await import('../../papers/html/index.ts')
-      const chosen = only?.flatMap(o => o.split(',')), names = papers.map(p => p.name)
+      const chosen = only?.split(','), names = papers.map(p => p.name)
       for (const name of chosen ?? []) if (!names.includes(name)) {
         const meant = (await import('../../findings/suggest.ts')).nearest(name, names)
         await run.fail(exit.wrongUse, `there is no paper ${name}${meant === undefined ? '' : `; did you mean ${meant}?`} The papers: ${names.join(', ')}`)

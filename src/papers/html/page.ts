@@ -5,6 +5,7 @@ import type { OptionsOut } from '../../estimate/options-output.ts'
 import type { EstimateOut } from '../../estimate/output.ts'
 import type { JobFile } from '../../job/job-file.ts'
 import { cssString, html, Html, type Part } from './html.ts'
+import { light } from './palette.ts'
 import { dayOf } from './say.ts'
 import { style } from './style.ts'
 
@@ -57,7 +58,7 @@ interface Around { readonly company: CompanyFile | undefined; readonly title: st
 
 /** A whole document: nothing in it points outside, and nothing in it runs. */
 function whole({ company, title, running, foot: below }: Around, sheet: Sheet): string {
-  const pages = `@page{@bottom-left{content:${cssString(running)};font:9pt system-ui,sans-serif;color:#5A6068}@bottom-right{content:counter(page) " of " counter(pages);font:9pt system-ui,sans-serif;color:#5A6068}}`
+  const pages = `@page{@bottom-left{content:${cssString(running)};font:9pt system-ui,sans-serif;color:${light.gray}}@bottom-right{content:counter(page) " of " counter(pages);font:9pt system-ui,sans-serif;color:${light.gray}}}`
   return html`<!doctype html>
 <html lang="en">
 <head>
