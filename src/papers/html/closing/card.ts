@@ -27,15 +27,15 @@ function body({ built, company }: Done): Html {
   return html`<p>${built.job.title}${built.job.address !== undefined && html`, ${built.job.address}`}</p>
 ${notWhole(certificate, certificate.parts)}
 ${certificate.parts.map(p => partCard(p, built.areas.find(a => a.id === p.id)))}
+${signed(certificate)}
+<p class="small">Insulation certificate (${certificate.rule}). Signed, dated, and posted in a conspicuous place on the job: here beside the hatch. Parts of the house stand apart; nothing is added up.</p>
 <section class="keep"><h2>Whoever comes up here</h2>
 <ul>${card.markers > 0 && html`<li>Depth markers: ${figure(card.markers)}, read from the ceiling. Fill that has sunk under its settled top: call the installer.</li>
 `}<li>${card.flags === undefined ? html`Boxes under the fill carry a flag.` : card.flags === 0 ? html`No box under the fill needed a flag.` : html`${counted(card.flags, 'flag')} mark boxes under the fill.`} Power off before you dig.</li>
 ${card.keepClear.length > 0 && html`<li>Keep fill off, for good: ${card.keepClear.map((k, i) => [i > 0 && '; ', `${k.what} (${k.where})`])}.</li>
 `}<li>Store nothing on the fill. Step on framing only. Shut the hatch on its gasket.</li>
 ${phone !== undefined && html`<li>Installer: ${built.installer.company ?? company.name},${NB}${phone}.</li>
-`}</ul></section>
-${signed(certificate)}
-<p class="small">Insulation certificate (${certificate.rule}). Signed, dated, and posted in a conspicuous place on the job: here beside the hatch. Parts of the house stand apart; nothing is added up.</p>`
+`}</ul></section>`
 }
 
 export const cardPaper = (done: Done): string => page(done, { name: 'Attic card and certificate', title: 'Insulation of this attic', body: body(done), style: PART_STYLE })

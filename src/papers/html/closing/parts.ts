@@ -43,11 +43,12 @@ export const facts = (lines: readonly (readonly [what: string, shown: Part, unit
 
 /** Styles of a part with its facts and its ruler side by side. */
 export const PART_STYLE = `
-.part{margin-bottom:24px}
-.part h2,.part h3{margin-bottom:6px}
+.part{margin-bottom:12px}
+.part h2,.part h3{margin:12px 0 3px}
+.part .large{margin:0 0 6px}
 .pair{display:flex;gap:24px;justify-content:space-between;align-items:flex-start}
 .pair figure{flex:none;max-width:100%}
-.facts{display:grid;grid-template-columns:auto 1fr;gap:6px 24px;margin:0 0 12px;align-content:start}
+.facts{display:grid;grid-template-columns:fit-content(50%) 1fr;gap:0 24px;margin:0 0 6px;align-content:start}
 .facts dt{color:var(--gray)}
 .facts dd{margin:0}
 @media screen and (max-width:600px){.pair{display:block}}
