@@ -1,5 +1,6 @@
 // Makes dist/: three bundles of the program, the notices of what it holds of others, and V8's compiled form of them. Needs no network; may run twice.
 import { build } from 'esbuild'
+import { createHash } from 'node:crypto'
 import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs'
 import { dirname, join, relative } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -58,7 +59,7 @@ const apart = {
 }
 
 /** What a command loads when it runs, by the file it is in: of a bundle apart, so that `--version` and `--help` need not read it, and the papers are read by those who print them alone. */
-const loaded = { work: new Set(), papers: new Set() }
+const loaded = { work: new Set(['src/cli/reprice/serve.ts']), papers: new Set() }
 const bundleOf = file => (file.startsWith('src/papers/html/') ? 'papers' : 'work')
 const later = {
   name: 'later',
@@ -92,7 +93,7 @@ async function compiled() {
   const job = readFileSync(join(root, 'examples', 'quince-lane-14.job.yaml'))
   const io = {
     stdout: nowhere, stderr: nowhere, env: {}, cwd: '', windows: false, isFolder: () => false, list: () => [], filesBelow: () => ({ files: [], unread: [] }),
-    readFile: () => ({ bytes: job }), readStdin: async () => ({ bytes: job }), stdinChunks: () => ({ failure: 'terminal', message: '' }), now: () => 0, writeFile: () => undefined, writeInto: () => undefined, makeFolder: () => undefined,
+    readFile: () => ({ bytes: job }), readStdin: async () => ({ bytes: job }), stdinChunks: () => ({ failure: 'terminal', message: '' }), now: () => 0, writeFile: () => undefined, writeInto: () => undefined, makeFolder: () => undefined, keepFile: () => undefined, written: () => [], removeFile: () => {}, worker: undefined,
   }
   const { program: { main }, scripts } = load(false)
   const run = async line => {
@@ -118,7 +119,9 @@ for (const name of ['book-validators', 'closeout-validators', 'import-validators
 mkdirSync(DIST, { recursive: true })
 for (const name of Object.keys(BUNDLES)) rmSync(compiledForm(name), { force: true })
 put(bundle('cli'), cli.outputFiles[0].text)
-put(bundle('work'), work.outputFiles[0].text)
+/** What is kept of files read before is of this build alone: the mark in the text becomes the text's own sum. */
+const marked = text => text.replaceAll('mark-of-this-build', createHash('sha256').update(text).digest('hex').slice(0, 'mark-of-this-build'.length))
+put(bundle('work'), marked(work.outputFiles[0].text))
 put(bundle('papers'), papers.outputFiles[0].text)
 put(join(DIST, 'THIRD-PARTY.txt'), notices(cli.metafile, work.metafile, papers.metafile))
 for (const [file, data] of await compiled()) put(file, data)

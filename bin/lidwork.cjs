@@ -39,7 +39,7 @@ function load(useCompiled) {
     return read[name].program.load(id.slice(name.length + 1))
   }
   read.cli = runBundle('cli', useCompiled, requireHere)
-  return read.cli && { program: read.cli.program, scripts: function () {
+  return read.cli && { program: read.cli.program, work: function (file) { return requireHere('work:' + file) }, scripts: function () {
     var scripts = {}
     for (var name in read) scripts[name] = read[name].script
     return scripts
@@ -56,7 +56,7 @@ function start() {
   if (version[0] < 20 || (version[0] === '20' && version[1] < 12)) return give('needs Node.js 20.12 or newer; this is ' + process.versions.node)
   var loaded = load(true)
   if (loaded === undefined) return give('is not built: run npm run build')
-  loaded.program.main(process.argv.slice(2), loaded.program.nodeIo()).then(function (code) { process.exitCode = code })
+  loaded.program.main(process.argv.slice(2), loaded.program.nodeIo(path.join(__dirname, 'worker.cjs'))).then(function (code) { process.exitCode = code })
 }
 
 exports.load = load

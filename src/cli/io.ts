@@ -19,6 +19,13 @@ export interface Io {
   writeFile(path: string, text: string, options?: { readonly force?: boolean }): Failure | undefined
   /** A file of this name in this folder, whole or not at all, in place of one that is there. A link of that name is replaced and not followed, so nothing outside the folder is written. */
   writeInto(folder: string, name: string, text: string): Failure | undefined
+  /** The same for what can be made again: as it is quickest, and gone with the power. Folders above it are made. */
+  keepFile(path: string, text: string): Failure | undefined
+  /** What stands in a folder: names with their sizes, and when each was last written, as a number that rises. */
+  written(folder: string): readonly { readonly name: string; readonly bytes: number; readonly when: number }[]
+  removeFile(path: string): void
+  /** What a thread of its own runs, where there are threads. */
+  readonly worker: string | undefined
   /** Makes a folder, and those above it, where there is none. */
   makeFolder(path: string): Failure | undefined
   /** Names in one folder, in code unit order. */
@@ -38,7 +45,7 @@ export interface Out {
   write(text: string): Promise<void>
 }
 
-export interface Failure { readonly failure: 'missing' | 'directory' | 'unreadable' | 'exists' | 'terminal' | 'other'; readonly message: string }
+export interface Failure { readonly failure: 'changed' | 'missing' | 'directory' | 'unreadable' | 'exists' | 'terminal' | 'other'; readonly message: string }
 export type Read = { readonly bytes: Uint8Array } | Failure
 
 export const failed = (r: unknown): r is Failure => typeof r === 'object' && r !== null && 'failure' in r
@@ -180,8 +187,38 @@ async function* chunks(): AsyncGenerator<Uint8Array | Failure> {
   try { for await (const chunk of process.stdin) yield chunk as Uint8Array } catch (error) { yield attempt<Failure>(() => { throw error }) }
 }
 
-/** The real streams, files and environment. */
-export function nodeIo(): Io {
+const TRIES_TO_READ = 3
+
+/** Reads a file that stands still: one that somebody writes meanwhile is read again, then refused. @param between what happens while it is read, for tests */
+export function readSteady(path: string, between: () => void = () => {}): Read {
+  return attempt((): Read => {
+    for (let n = 0; n < TRIES_TO_READ; n++) {
+      const file = openSync(path, 'r')
+      try {
+        const before = fstatSync(file), bytes = readFileSync(file)
+        between()
+        const after = fstatSync(file)
+        if (!before.isFile() || (before.size === after.size && before.mtimeMs === after.mtimeMs)) return { bytes }
+      } finally { closeSync(file) }
+    }
+    return { failure: 'changed', message: 'it changes while it is read; run again when nobody writes it' }
+  })
+}
+
+function keepFile(path: string, text: string): undefined {
+  const temporary = `${path}.${process.pid}-${process.hrtime.bigint()}.tmp`
+  try {
+    try { writeFileSync(temporary, text, { flag: 'wx' }) } catch (error) {
+      if (codeOf(error) !== 'ENOENT') throw error
+      mkdirSync(path.replace(/[\\/][^\\/]*$/, ''), { recursive: true, mode: 0o700 })
+      writeFileSync(temporary, text, { flag: 'wx' })
+    }
+    renameSync(temporary, path)
+  } catch (error) { rmSync(temporary, { force: true }); throw error }
+}
+
+/** The real streams, files and environment. @param worker the file that a thread runs */
+export function nodeIo(worker?: string): Io {
   const windows = process.platform === 'win32'
   return {
     stdout: out(1, () => process.stdout),
@@ -190,7 +227,8 @@ export function nodeIo(): Io {
     cwd: process.cwd(),
     windows,
     isFolder,
-    readFile: path => attempt(() => ({ bytes: readFileSync(path) })),
+    worker,
+    readFile: path => readSteady(path),
     async readStdin() {
       if (process.stdin.isTTY) return { failure: 'terminal', message: 'nothing is piped in' }
       const all: Uint8Array[] = []
@@ -204,6 +242,12 @@ export function nodeIo(): Io {
       return refused?.failure === 'missing' ? { ...refused, message: 'there is no such folder' } : refused
     },
     writeInto: (folder, name, text) => attempt(() => writeBeside(folder, name, text, windows ? TRIES_ON_WINDOWS : 1)),
+    keepFile: (path, text) => attempt(() => keepFile(path, text)),
+    written(folder) {
+      const names = attempt(() => readdirSync(folder))
+      return failed(names) ? [] : names.flatMap(name => { const at = attempt(() => statSync(inside(folder, name))); return failed(at) ? [] : [{ name, bytes: at.size, when: at.mtimeMs }] })
+    },
+    removeFile: path => { attempt(() => rmSync(path, { force: true })) },
     makeFolder: path => attempt(() => void mkdirSync(path, { recursive: true })) as Failure | undefined,
     list: folder => attempt(() => readdirSync(folder).sort()),
     filesBelow,

@@ -16,7 +16,7 @@ export type Opened = Read & ({ readonly sound: true; readonly job: Job; readonly
 /** The embedded books, opened once for all files. */
 const demo = shelf(demoPrices, demoCompany)
 
-export const targetOf = ({ data: { target, house: { state, county, climateZone }, choices } }: Job): JobTarget =>
+export const targetOf = ({ data: { target, house: { state, county, climateZone }, choices } }: Pick<Job, 'data'>): JobTarget =>
   ({ ...target, state, ...(county === undefined ? {} : { county }), ...(climateZone === undefined ? {} : { climateZone }), ...(choices === undefined ? {} : { choices: choices as NonNullable<JobTarget['choices']> }) })
 
 const refused = (file: string, read: ReadResult, places: Places, findings: readonly Finding[]): Opened => ({ file, source: read.source, places, findings, sound: false })

@@ -12,6 +12,8 @@ export interface World {
   readonly closesAfter?: number
   /** The disk behind stdout is full. */
   readonly full?: boolean
+  /** The disk behind the cache is full. */
+  readonly cacheFull?: boolean
   /** Reading this file meets a fault of the program. */
   readonly faultAt?: string
 }
@@ -46,6 +48,14 @@ export function testIo(world: World = {}): Io & { ended(): Omit<Ended, 'code'> }
     readStdin: async () => (world.stdin === undefined ? { failure: 'terminal', message: 'nothing is piped in' } : bytes(world.stdin)),
     stdinChunks: () => (world.stdin === undefined ? missing : (async function* () { for (const part of world.stdin!.match(/[^]{1,1000}/g) ?? []) yield bytes(part).bytes })()),
     now: () => 0,
+    worker: undefined,
+    keepFile(path, content) {
+      if (world.cacheFull) return { failure: 'other', message: 'the disk is full' }
+      files[path] = content
+      return undefined
+    },
+    written: folder => Object.keys(files).filter(f => f.startsWith(`${folder}/`)).map((f, when) => ({ name: f.slice(folder.length + 1), bytes: files[f]!.length, when })),
+    removeFile: path => { delete files[path] },
     writeFile(path, content, { force = false } = {}) {
       if (files[path] !== undefined && !force) return { failure: 'exists', message: 'it is there already' }
       files[path] = content

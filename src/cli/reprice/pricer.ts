@@ -2,45 +2,52 @@
 import { demoCompany, demoPrices } from '../../books/demo.ts'
 import { shelf, type Shelf } from '../../books/open.ts'
 import { shapeOf } from '../../books/shape.ts'
+import { keptStand, standKept } from '../../estimate/kept-stand.ts'
 import { DayMissing, repriced, standOf, type Stand } from '../../estimate/reprice.ts'
 import { sorted, type Finding, type Places } from '../../findings/finding.ts'
 import { renderFinding } from '../../findings/render.ts'
 import type { Job } from '../../job/job.ts'
+import type { JobFile } from '../../job/job-file.ts'
 import { readJob } from '../../job/read.ts'
 import { OutOfRange } from '../../units/quantity.ts'
 import { desk } from '../book-files.ts'
 import type { Io } from '../io.ts'
 import { targetOf } from '../jobs.ts'
 import { exit, type Exit } from '../run.ts'
+import { keeper, sum, type Asked, type Kept } from './keeper.ts'
 
-/** What the command line says of the books and the day. */
-export interface Terms { readonly from: string; readonly to: string; readonly company?: string; readonly on?: string }
+/** What the command line says of the books and the day, and where read files are kept. */
+export interface Terms { readonly from: string; readonly to: string; readonly company?: string; readonly on?: string; readonly cache?: string }
 
 /** What came of one job file: a line of the output; or why there is none, and the report for people. */
 export type Outcome =
-  | { readonly is: 'priced'; readonly line: string }
+  /** `fresh` where something new is kept of it. */
+  | { readonly is: 'priced'; readonly line: string; readonly fresh: boolean }
   | { readonly is: 'skipped'; readonly file: string; readonly code: Exit; readonly why: string; readonly report: string }
   /** Its quote has dates, and no day was given. */
   | { readonly is: 'day-missing'; readonly file: string }
 
-type Shelves = { readonly from: Shelf; readonly to: Shelf }
+interface Side { readonly shelf: Shelf; readonly shape: string }
 
 const counted = (n: number): string => `${n} ${n === 1 ? 'error' : 'errors'}`
 
+const askedOf = (job: Job): Asked => ({ job: job.data.job, target: targetOf(job), ...(job.data.quote === undefined ? {} : { quote: job.data.quote }), ...(job.data.books?.company === undefined ? {} : { company: job.data.books.company }) })
+
 /** Opens the books of the command line once. */
-export function pricer(io: Io, { from, to, company, on }: Terms) {
+export function pricer(io: Io, { from, to, company, on, cache }: Terms) {
   const { beside, findingOf, shelfOf, troublesOf } = desk(io, { prices: demoPrices, company: demoCompany }, shelf(demoPrices, demoCompany))
-  const shapes = new Map<Shelf, string>()
-  const shape = (s: Shelf): string => { const made = shapes.get(s) ?? shapeOf(s.prices); shapes.set(s, made); return made }
+  const shapes = new Map<Shelf, string>(), kept = cache === undefined ? undefined : keeper(io, cache)
+  const shape = (s: Shelf): string => { const made = shapes.get(s) ?? sum(shapeOf(s.prices), '\n', JSON.stringify(s.companyFile)); shapes.set(s, made); return made }
 
-  const skipped = (file: string, findings: readonly Finding[], places: Places, source: string, code: Exit = exit.findings): Outcome => ({
-    is: 'skipped', file, code, why: `${counted(findings.filter(f => f.severity === 'error').length)} in it: ${[...new Set(findings.filter(f => f.severity === 'error').map(f => f.code))].join(', ')}`,
-    report: findings.filter(f => f.severity === 'error').map(f => renderFinding(f, places, source, file)).join(''),
-  })
+  const skipped = (file: string, all: readonly Finding[], places: Places, source: string, code: Exit = exit.findings): Outcome => {
+    const errors = all.filter(f => f.severity === 'error')
+    return { is: 'skipped', file, code, why: `${counted(errors.length)} in it: ${[...new Set(errors.map(f => f.code))].join(', ')}`, report: errors.map(f => renderFinding(f, places, source, file)).join('') }
+  }
 
-  function stands(job: Job, { from, to }: Shelves): { readonly old: Stand; readonly now: Stand } {
-    const old = standOf(job.data, from.for(targetOf(job)))
-    return { old, now: shape(from) === shape(to) ? old : standOf(job.data, to.for(targetOf(job))) }
+  /** The books of one side for a job that may have a company file of its own. */
+  function sideOf(prices: string, own: string | undefined, file: string): Side | { readonly troubles: Parameters<typeof findingOf>[0][] } {
+    const books = shelfOf({ ...(company !== undefined ? { company } : own === undefined ? {} : beside({ company: own }, file)), prices })
+    return 'troubles' in books ? { troubles: [...books.troubles] } : { shelf: books.shelf, shape: shape(books.shelf) }
   }
 
   return {
@@ -48,22 +55,39 @@ export function pricer(io: Io, { from, to, company, on }: Terms) {
     troubles: troublesOf([{ prices: from, ...(company === undefined ? {} : { company }) }, { prices: to }]),
     /** Prices one file. */
     price(bytes: Uint8Array, file: string): Outcome {
-      const read = readJob(bytes, file)
-      if (!read.ok) return skipped(file, read.findings, read.places, read.source)
-      const { job, source } = read
-      const own = company === undefined ? beside({ ...(job.data.books?.company === undefined ? {} : { company: job.data.books.company }) }, file) : { company }
-      const olds = shelfOf({ ...own, prices: from }), news = shelfOf({ ...own, prices: to })
-      if ('troubles' in olds || 'troubles' in news) {
-        const troubles = 'troubles' in olds ? olds.troubles : 'troubles' in news ? news.troubles : []
+      const key = kept?.keyOf(bytes), before: Kept | undefined = key === undefined ? undefined : kept!.get(key)
+      let read: { readonly job: Job; readonly source: string } | undefined
+      if (!before) {
+        const result = readJob(bytes, file)
+        if (!result.ok) return skipped(file, result.findings, result.places, result.source)
+        read = result
+      }
+      /** The file itself, for the places of findings that its valid data cannot tell. */
+      const again = (): { readonly job: Job; readonly source: string } => { const r = read ?? readJob(bytes, file); if ('ok' in r && !r.ok) throw new Error('a file that was valid is no longer'); return r as { job: Job; source: string } }
+      const asked = before?.asked ?? askedOf(read!.job)
+      const old = sideOf(from, asked.company, file), now = sideOf(to, asked.company, file)
+      if ('troubles' in old || 'troubles' in now) {
+        const troubles = 'troubles' in old ? old.troubles : 'troubles' in now ? now.troubles : [], { job, source } = again()
         return skipped(file, sorted(troubles.map(t => findingOf(t)), job.places), job.places, source, troubles.reduce<Exit>((worst, t) => (t.code > worst ? t.code : worst), exit.findings))
       }
-      const target = targetOf(job), faults = [...olds.shelf.troubles(target), ...news.shelf.troubles(target)]
-      if (faults.length > 0) return skipped(file, sorted(faults, job.places), job.places, source)
-      const shelves = { from: olds.shelf, to: news.shelf }, { old, now } = stands(job, shelves)
-      const errors = [...old.errors, ...now === old ? [] : now.errors]
-      if (errors.length > 0) return skipped(file, sorted(errors, job.places), job.places, source)
+      const faults = [old.shelf, now.shelf].flatMap(s => s.troubles(asked.target))
+      if (faults.length > 0) { const { job, source } = again(); return skipped(file, sorted(faults, job.places), job.places, source) }
+      const data = (): JobFile => read?.job.data ?? before!.data()
+      const made = new Map<string, Stand>()
+      const standFor = ({ shelf, shape }: Side): Stand => {
+        const known = before?.stands[shape]
+        const stand = made.get(shape) ?? (known ? standKept(known) : standOf(data(), shelf.for(asked.target)))
+        made.set(shape, stand)
+        return stand
+      }
+      const sides = [old, now].map(side => ({ stand: standFor(side), books: side.shelf.for(asked.target) })) as [Parameters<typeof repriced>[2], Parameters<typeof repriced>[3]]
+      const errors = [...made.values()].flatMap(s => s.errors)
+      if (errors.length > 0) { const { job, source } = again(); return skipped(file, sorted(errors, job.places), job.places, source) }
       try {
-        return { is: 'priced', line: JSON.stringify(repriced(file, job.data, { stand: old, books: shelves.from.for(targetOf(job)) }, { stand: now, books: shelves.to.for(targetOf(job)) }, on)) }
+        const line = JSON.stringify(repriced(file, asked, ...sides, on))
+        const fresh = key !== undefined && [...made.keys()].some(s => !before?.stands[s])
+        if (fresh) kept!.put(key, { asked, stands: { ...before?.stands, ...Object.fromEntries([...made].map(([s, stand]) => [s, before?.stands[s] ?? keptStand(stand)])) } }, data())
+        return { is: 'priced', line, fresh }
       } catch (error) {
         if (error instanceof DayMissing) return { is: 'day-missing', file }
         if (!(error instanceof OutOfRange)) throw error

@@ -7,9 +7,12 @@ import { repricedHead, repricedLine, rowOf, terminalRepriced, type RepriceRow } 
 import { tell } from '../book-files.ts'
 import type { RepriceOptions } from '../commands/reprice.ts'
 import { exit, type Run } from '../run.ts'
-import { pricer, type Terms } from './pricer.ts'
+import { hold, withHeld, type Held } from './held.ts'
+import { cacheFolder, keeper } from './keeper.ts'
+import { pricer, type Pricer, type Terms } from './pricer.ts'
+import { progress } from './progress.ts'
 import { done, type Done } from './run-jobs.ts'
-import { sources, type Sources } from './sources.ts'
+import { sources, type Sources, type Unit } from './sources.ts'
 
 export const REPRICE_FORMAT = 'lidwork-reprice/1'
 
@@ -22,17 +25,22 @@ export async function report(run: Run, words: readonly string[], options: Repric
   if (words.length === 0 && list === undefined) { await run.fail(exit.wrongUse, 'say which jobs: files, folders, - or --list FILE'); return }
   const fault = on === undefined ? undefined : dateFault(on)
   if (fault) { await run.fail(exit.wrongUse, `--on: ${fault.says}, but ${fault.why}`); return }
-  const terms: Terms = { from, to, ...(company === undefined ? {} : { company }), ...(on === undefined ? {} : { on }) }
-  const priced = pricer(run.io, terms)
+  const cache = options.cache ? cacheFolder(run.io) : undefined
+  const terms: Terms = { from, to, ...(company === undefined ? {} : { company }), ...(on === undefined ? {} : { on }), ...(cache === undefined ? {} : { cache }) }
+  const held = hold(run.io, [from, to, ...(company === undefined ? [] : [company])])
+  const priced = pricer(withHeld(run.io, held), terms)
   if (priced.troubles.length > 0) { await tell(run, priced.troubles); return }
   const jobs = await sources(run, words, list)
   if (!jobs) return
 
   const totals = new Totals(), rows: RepriceRow[] = [], lines: string[] = [], skipped: Skip[] = [], below: string[] = [], firstOf = new Map<string, string>(), clashes: string[] = []
-  const counts = { read: 0, unread: 0 }
+  const counts = { read: 0, unread: 0, fresh: 0 }
+  const bar = progress(run, jobs.count, (ndjson || csv) && run.io.stdout.isTTY)
   if (csv) await run.print(repricedHead())
 
   async function take(d: Done): Promise<void> {
+    await bar.step()
+    if (d.is !== 'priced') await bar.end()
     if (d.is === 'fault') { const e = new Error(d.message); if (d.stack !== undefined) e.stack = d.stack; await run.fault(e, `at ${d.file}`); skipped.push({ file: d.file, why: 'a fault in lidwork' }); return }
     if (d.is === 'day-missing') throw new NoDay(d.file)
     if (d.is === 'skipped') {
@@ -44,11 +52,12 @@ export async function report(run: Run, words: readonly string[], options: Repric
       return
     }
     counts.read++
+    if (d.fresh) counts.fresh++
     const job = JSON.parse(d.line) as RepricedOut
     totals.add(job)
     const first = firstOf.get(job.id)
     if (first === undefined) firstOf.set(job.id, job.file)
-    else { clashes.push(job.id); await run.say(`lidwork: ${printable(job.file)} and ${printable(first)} are both the job ${job.id}; both are counted\n`) }
+    else { clashes.push(job.id); await bar.end(); await run.say(`lidwork: ${printable(job.file)} and ${printable(first)} are both the job ${job.id}; both are counted\n`) }
     if (failIfMarginBelow !== undefined && (job.status === 'sent' || job.status === 'signed') && job.honoredMarginPct !== undefined && job.honoredMarginPct < failIfMarginBelow) below.push(job.id)
     if (ndjson) await run.print(`${d.line}\n`)
     else if (csv) await run.print(repricedLine(job))
@@ -56,11 +65,14 @@ export async function report(run: Run, words: readonly string[], options: Repric
     else rows.push(rowOf(job))
   }
 
-  try { for await (const d of each(run, jobs, priced)) await take(d) } catch (error) {
+  try { for await (const d of each(run, jobs, { priced, terms, held, workers: options.workers })) await take(d) } catch (error) {
+    await bar.end()
     if (!(error instanceof NoDay)) throw error
     await run.fail(exit.wrongUse, `${error.file}: its quote has dates; say --on and the day to judge it by, such as --on 2026-04-01`)
     return
   }
+  await bar.end()
+  if (counts.fresh > 0 && cache !== undefined) keeper(run.io, cache).trim()
   const all = totals.out()
   if (json) await run.print(asJson({ format: REPRICE_FORMAT, from, to, ...(on === undefined ? {} : { on }), read: counts.read, priced: all.jobs, skipped, clashes }, all, lines))
   else if (!ndjson && !csv && all.jobs > 0) await run.print(terminalRepriced({ from, to, ...(on === undefined ? {} : { on }) }, rows, all, run.look(), top))
@@ -80,8 +92,23 @@ function summary({ read, unread }: { readonly read: number; readonly unread: num
   return [`${counted(read + unread, 'job')}: ${priced} priced`, ...(skipped.length === 0 ? [] : [`${skipped.length} skipped (${[...(faulty > 0 ? [`${faulty} with errors`] : []), ...(unread > 0 ? [`${unread} not read`] : [])].join(', ')})`])].join(', ')
 }
 
-async function* each(run: Run, { units }: Sources, priced: ReturnType<typeof pricer>): AsyncGenerator<Done> {
-  for await (const unit of units) yield done(run.io, priced, unit)
+interface How { readonly priced: Pricer; readonly terms: Terms; readonly held: Held; readonly workers: number | undefined }
+
+/** What comes of each job, in the order they came; by threads where there are so many that it pays. */
+async function* each({ io }: Run, { units, count }: Sources, { priced, terms, held, workers }: How): AsyncGenerator<Done> {
+  const here = withHeld(io, held), { worker } = io
+  if (worker === undefined || workers === 0) { for await (const unit of units) yield done(here, priced, unit); return }
+  const { FEWEST, inThreads, processors } = await import('./threads.ts')
+  const threads = workers ?? processors()
+  if (workers === undefined && (threads < 2 || (count !== undefined && count < FEWEST))) { for await (const unit of units) yield done(here, priced, unit); return }
+  const rest = units[Symbol.asyncIterator]()
+  // How many a stream holds is known when it ends: the first are done here, at once.
+  if (workers === undefined && count === undefined) for (let n = 0; n < FEWEST; n++) {
+    const next = await rest.next()
+    if (next.done) return
+    yield done(here, priced, next.value)
+  }
+  yield* inThreads(worker, threads, { terms, held }, { [Symbol.asyncIterator]: () => rest } as AsyncIterable<Unit>)
 }
 
 /** One object; the jobs stand in it as they were printed, so that none is read again. */
