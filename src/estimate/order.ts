@@ -69,15 +69,23 @@ const onCover = (parts: readonly Task[], warned: readonly Task[]): readonly stri
   return buries.length === 0 ? [] : warned.filter(w => (w.touches as readonly string[]).some(place => buries.includes(place))).flatMap(w => w.onCover!)
 }
 
+/** Each once. */
+const each = <T>(list: readonly T[]): readonly T[] => (list.length < 2 ? list : [...new Set(list)])
+
 /** Joins tasks with one id, and rounds their hours to the hundredth before anything prices or sums them. */
 export function merged(tasks: readonly Task[]): Planned[] {
   const by = new Map<string, Task[]>()
   for (const t of tasks) { const same = by.get(t.id); if (same) same.push(t); else by.set(t.id, [t]) }
   const warned = tasks.filter(t => t.onCover !== undefined && t.touches !== 'house')
   return [...by.values()].map(parts => {
-    const first = parts[0]!, tallest = [...parts].sort((a, b) => (b.heightIn?.value ?? 0) - (a.heightIn?.value ?? 0))[0]!
-    const { closes: _, ...rest } = { ...first, title: tallest.title }
-    const hours = parts.length === 1 ? first.personHours : total('h', parts.map(p => p.personHours))
+    const first = parts[0]!, { closes } = first
+    // Nearly all stand alone.
+    if (parts.length === 1) return {
+      ...first, parts, closes: closes === undefined ? [] : [closes], personHours: work(taskHours, { hours: first.personHours }), touches: first.touches === 'house' ? 'house' : each(first.touches),
+      cautions: each([...first.cautions, ...onCover(parts, warned)]), keepOff: strictest(first.keepOff ?? []), ...(first.buries ? { buries: each(first.buries) } : {}),
+    }
+    const tallest = [...parts].sort((a, b) => (b.heightIn?.value ?? 0) - (a.heightIn?.value ?? 0))[0]!, rest = { ...first, title: tallest.title }
+    const hours = total('h', parts.map(p => p.personHours))
     const subs = parts.flatMap(p => p.subcontractCents ?? [])
     const count = parts.reduce((sum, p) => sum + (p.count ?? 0), 0)
     return {

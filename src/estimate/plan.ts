@@ -9,7 +9,7 @@ import { given, work, type Quantity } from '../units/quantity.ts'
 import { bill, type MaterialLine } from './bill.ts'
 import { withDays, type Days } from './days.ts'
 import { opened, type NamedGate } from './gates.ts'
-import { merged, ordered, type Step } from './order.ts'
+import { merged, ordered, type Planned, type Step } from './order.ts'
 import type { Verdict } from './output.ts'
 import { price, visitLines, type BilledStep } from './price.ts'
 import { idle, standing, wanted, type Declined, type Standing } from './standing.ts'
@@ -37,8 +37,14 @@ export interface Plan {
   readonly risks: readonly RiskSeen[]
 }
 
-/** Takes a house off and leaves what its gates let stand. */
+/** Takes a house off and leaves what its gates let stand, in the order that the law and the survey ask for. */
 export function plan(data: JobFile, books: Books): Plan {
+  const { planned, ...work } = standingWork(data, books)
+  return { ...work, steps: ordered(planned, data.areas.map(a => a.id)) }
+}
+
+/** The same without its order, which no price depends on. */
+export function standingWork(data: JobFile, books: Books): Omit<Plan, 'steps'> & { readonly planned: readonly Planned[] } {
   const zone = zoneOf(data.house, data.target.code)
   const taken = takeoff(data, books)
   const measures = [...taken.areas.map(a => a.measure), ...taken.openings.map(o => o.measure), ...taken.ducts.map(d => d.measure), ...taken.house]
@@ -62,7 +68,7 @@ export function plan(data: JobFile, books: Books): Plan {
   const verdict = verdictOf(gates.gates, left, measures.flatMap(m => m.unknowns ?? []))
   const stands = verdict === 'stop' ? nothingStands(left, gates.gates) : left
   const { planned, days } = withDays(merged(stands.open), books)
-  return { data, zone, taken, measures, declined, gates, standing: stands, verdict, steps: ordered(planned, data.areas.map(a => a.id)), days, ductTarget, noFan, risks: risksOf(data, measures.flatMap(m => m.unknowns ?? []), books) }
+  return { data, zone, taken, measures, declined, gates, standing: stands, verdict, planned, days, ductTarget, noFan, risks: risksOf(data, measures.flatMap(m => m.unknowns ?? []), books) }
 }
 
 /** Advice for a duct test: by the floor, else by the air that is moved. */
@@ -87,7 +93,7 @@ export interface Billed {
 }
 
 /** The part of a plan that is priced. */
-export const billed = ({ data, taken, steps, days, verdict, risks }: Plan): Billed => ({
+export const billed = ({ data, taken, steps, days, verdict, risks }: Pick<Plan, 'data' | 'taken' | 'days' | 'verdict' | 'risks'> & { readonly steps: readonly Planned[] }): Billed => ({
   verdict, site: data, steps, wholeDays: days.whole, risks,
   disposal: Object.fromEntries(taken.areas.flatMap(a => (a.measure.otherCents && steps.some(t => t.parts.some(p => p.otherCents && a.measure.tasks.includes(p))) ? [[`disposal-${a.id}`, a.measure.otherCents] as const] : []))),
 })

@@ -6,7 +6,7 @@ import type { JobFile } from '../job/job-file.ts'
 import { cents } from '../units/money.ts'
 import { exactly, work, type Quantity } from '../units/quantity.ts'
 import type { Verdict } from './output.ts'
-import { billed, plan, pricedWork, type Billed } from './plan.ts'
+import { billed, pricedWork, standingWork, type Billed } from './plan.ts'
 import { actionOn, lastDay, needsDay, quoteFacts, statusOn, type Action, type QuoteFacts, type Status } from './quote-action.ts'
 import { printed } from './to-json.ts'
 
@@ -60,10 +60,10 @@ export interface Stand { readonly billed: Billed; readonly gates: readonly Repri
 
 /** Takes one house off under one book. */
 export function standOf(data: JobFile, books: Books): Stand {
-  const planned = plan(data, books)
+  const { planned, ...made } = standingWork(data, books)
   return {
-    billed: billed(planned), errors: [...planned.taken.findings, ...planned.gates.findings].filter(f => f.severity === 'error'),
-    gates: planned.gates.gates.flatMap(({ id, code, state, open, where, why }) => (open && (state === 'stop' || state === 'hold') ? [{ id, code, state, where, why }] : [])),
+    billed: billed({ ...made, steps: planned }), errors: [...made.taken.findings, ...made.gates.findings].filter(f => f.severity === 'error'),
+    gates: made.gates.gates.flatMap(({ id, code, state, open, where, why }) => (open && (state === 'stop' || state === 'hold') ? [{ id, code, state, where, why }] : [])),
   }
 }
 

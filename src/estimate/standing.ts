@@ -32,14 +32,13 @@ export function standing(tasks: readonly Task[], gates: readonly NamedGate[], de
   const stopped: Stopped[] = [], lost = new Set<string>()
   let open = tasks
   const drop = (why: (t: Task) => { gate: string; why: string } | undefined): boolean => {
-    const kept: Task[] = []
+    const gone = new Set<Task>()
     for (const task of open) {
       const reason = why(task)
-      if (reason) stopped.push({ task, ...reason }); else kept.push(task)
+      if (reason) { stopped.push({ task, ...reason }); gone.add(task) }
     }
-    const changed = kept.length < open.length
-    open = kept
-    return changed
+    if (gone.size > 0) open = open.filter(t => !gone.has(t))
+    return gone.size > 0
   }
   const declinedIds = new Map(declined.map(d => [d.id, d]))
   drop(t => {

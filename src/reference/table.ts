@@ -1,4 +1,4 @@
-import { row, type Quantity, type Unit } from '../units/quantity.ts'
+import type { Quantity, Unit } from '../units/quantity.ts'
 
 /** How a published value came to stand here. */
 export type Obtained = 'published, seen' | 'published, seen in a copy' | 'from memory, high' | 'from memory, medium' | 'from memory, low' | 'judgment' | 'common practice, no source'
@@ -18,7 +18,7 @@ export const table = <R extends object>(t: Table<R>): Table<R> => t
 
 /** A figure of a row, linked to it. @param which says which row, and which of its figures where that is not plain */
 export const fromRow = <R extends object, U extends Unit>(t: Table<R>, r: { readonly source?: string; readonly obtained?: Obtained }, value: number, unit: U, which: string, pickedBy?: Quantity): Quantity<U> => {
-  const made = row(value, unit, `${t.name}: ${which}`, r.source ?? t.source, pickedBy)
-  return { ...made, from: { ...made.from, table: t.name, obtained: r.obtained ?? t.obtained } as Quantity['from'] }
+  const from = { is: 'row', at: `${t.name}: ${which}`, source: r.source ?? t.source, table: t.name, obtained: r.obtained ?? t.obtained } as const
+  return { value, unit, from: (pickedBy ? { ...from, pickedBy } : from) as Quantity['from'] }
 }
 export const sourceOf = <R extends object>(t: Table<R>, r: { readonly source?: string }): string => r.source ?? t.source

@@ -63,9 +63,8 @@ export const RESULT = 'what it gives'
 export function work<A extends Args, U extends Unit>(by: Formula<A, U>, inputs: Inputs<A>): Quantity<U> {
   const x: Record<string, number> = {}
   for (const name in by.args) {
-    const [unit, min, max] = by.args[name]!
-    const { value } = inputs[name] as Quantity
-    if (!inRange(value, min, max)) throw new OutOfRange(by.id, name, value, unit, min, max)
+    const arg = by.args[name]!, { value } = inputs[name] as Quantity
+    if (!inRange(value, arg[1], arg[2])) throw new OutOfRange(by.id, name, value, arg[0], arg[1], arg[2])
     x[name] = value
   }
   const value = by.fn(x as Numbers<A>)
@@ -81,7 +80,9 @@ const sum: Formula = {
 /** A formula over a list of figures, however many; the keys name them in the explanation. */
 export function overList<U extends Unit>(by: Formula, unit: U, lines: Readonly<Record<string, Quantity>> | readonly Quantity[]): Quantity<U> {
   const inputs = Array.isArray(lines) ? Object.fromEntries(lines.map((q, i) => [String(i + 1), q])) : lines as Record<string, Quantity>
-  return { value: by.fn(Object.fromEntries(Object.entries(inputs).map(([k, q]) => [k, q.value]))), unit, from: { is: 'worked', by, inputs } }
+  const values: Record<string, number> = {}
+  for (const name in inputs) values[name] = inputs[name]!.value
+  return { value: by.fn(values), unit, from: { is: 'worked', by, inputs } }
 }
 
 /** The sum of figures in one unit. */
