@@ -114,6 +114,8 @@ const shared = {
 const cli = await build({ ...shared, entryPoints: ['src/cli/entry.ts'], outfile: bundle('cli'), supported: { 'dynamic-import': false }, plugins: [unused, later, plain] })
 const asked = name => build({ ...shared, outfile: bundle(name), plugins: [unused, apart, parserLater, plain],
   stdin: { resolveDir: root, contents: `exports.load = name => { switch (name) { ${[...loaded[name]].sort().map(f => `case ${JSON.stringify(f)}: return require(${JSON.stringify(`./${f}`)})`).join('; ')} } }` } })
+/** What scripts import. */
+const api = await build({ ...shared, entryPoints: ['src/api/index.ts'], outfile: join(DIST, 'index.cjs'), plugins: [unused, apart, parserLater, plain] })
 const work = await asked('work'), papers = await asked('papers')
 for (const name of ['book-validators', 'closeout-validators', 'import-validators']) await build({ absWorkingDir: root, entryPoints: [`dist/${name}.mjs`], outfile: join(DIST, `${name}.cjs`), format: 'cjs', platform: 'node', target: 'node20', minify: true, legalComments: 'none' })
 mkdirSync(DIST, { recursive: true })
@@ -122,6 +124,7 @@ put(bundle('cli'), cli.outputFiles[0].text)
 /** What is kept of files read before is of this build alone: the mark in the text becomes the text's own sum. */
 const marked = text => text.replaceAll('mark-of-this-build', createHash('sha256').update(text).digest('hex').slice(0, 'mark-of-this-build'.length))
 put(bundle('work'), marked(work.outputFiles[0].text))
+put(join(DIST, 'index.cjs'), api.outputFiles[0].text)
 put(bundle('papers'), papers.outputFiles[0].text)
-put(join(DIST, 'THIRD-PARTY.txt'), notices(cli.metafile, work.metafile, papers.metafile))
+put(join(DIST, 'THIRD-PARTY.txt'), notices(cli.metafile, api.metafile, work.metafile, papers.metafile))
 for (const [file, data] of await compiled()) put(file, data)

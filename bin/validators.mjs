@@ -85,6 +85,8 @@ const OUTPUTS = [
   { name: 'options', path: 'src/estimate/options-output.ts', type: 'OptionsOut' },
   { name: 'prices-diff', path: 'src/estimate/price-diff.ts', type: 'PricesDiffOut' },
   { name: 'as-built', path: 'src/closeout/output.ts', type: 'AsBuiltOut' },
+  { name: 'reprice', path: 'src/estimate/reprice-totals.ts', type: 'RepriceOut' },
+  { name: 'reprice-job', path: 'src/estimate/reprice.ts', type: 'RepricedOut' },
   { name: 'learned', path: 'src/closeout/learn.ts', type: 'LearnedOut' },
 ]
 export async function outputSchemas() {
@@ -103,4 +105,11 @@ export async function buildSchemas() {
 /** These take a while: written when a type changed, by `npm run schemas`. */
 export async function buildOutputSchemas() {
   for (const { file, text } of await outputSchemas()) put(join(root, file), text)
+}
+
+/** Writes types/, what the package exports as TypeScript sees it. Slow, so only when the exports changed, by `npm run schemas`; `tsc` holds the two against each other. */
+export async function buildTypes() {
+  const { generateDtsBundle } = await import('dts-bundle-generator')
+  const [text] = generateDtsBundle([{ filePath: join(root, 'src/api/index.ts'), output: { noBanner: true, exportReferencedTypes: true } }], { preferredConfigPath: join(root, 'tsconfig.json') })
+  put(join(root, 'types/lidwork.d.ts'), text)
 }

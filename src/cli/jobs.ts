@@ -1,12 +1,12 @@
 // From the bytes of a job file to its findings and, where nothing is wrong, its estimate.
 import { demoCompany, demoPrices } from '../books/demo.ts'
-import type { JobTarget } from '../books/job-target.ts'
 import { shelf, type Shelf } from '../books/open.ts'
 import { estimate, type Estimate } from '../estimate/estimate.ts'
 import { sorted, type Finding, type Places } from '../findings/finding.ts'
 import { renderFinding } from '../findings/render.ts'
 import type { Job } from '../job/job.ts'
 import { readJob, type ReadResult } from '../job/read.ts'
+import { targetOf } from '../job/target.ts'
 import type { BookFiles } from './book-files.ts'
 import type { Run } from './run.ts'
 
@@ -16,15 +16,12 @@ export type Opened = Read & ({ readonly sound: true; readonly job: Job; readonly
 /** The embedded books, opened once for all files. */
 const demo = shelf(demoPrices, demoCompany)
 
-export const targetOf = ({ data: { target, house: { state, county, climateZone }, choices } }: Pick<Job, 'data'>): JobTarget =>
-  ({ ...target, state, ...(county === undefined ? {} : { county }), ...(climateZone === undefined ? {} : { climateZone }), ...(choices === undefined ? {} : { choices: choices as NonNullable<JobTarget['choices']> }) })
-
 const refused = (file: string, read: ReadResult, places: Places, findings: readonly Finding[]): Opened => ({ file, source: read.source, places, findings, sound: false })
 
 function takenOff(file: string, read: ReadResult, books: Shelf): Opened {
   if (!read.ok) return refused(file, read, read.places, read.findings)
   const { job, source } = read
-  const target = targetOf(job), troubles = books.troubles(target)
+  const target = targetOf(job.data), troubles = books.troubles(target)
   if (troubles.length > 0) return refused(file, read, job.places, sorted(troubles, job.places))
   const made = estimate(job, books.for(target))
   const findings = sorted(made.findings, job.places)

@@ -11,9 +11,11 @@ import learned from '../../schemas/learned.schema.json'
 import options from '../../schemas/options.schema.json'
 import prices from '../../schemas/prices.schema.json'
 import pricesDiff from '../../schemas/prices-diff.schema.json'
+import reprice from '../../schemas/reprice.schema.json'
+import repriceJob from '../../schemas/reprice-job.schema.json'
 import verify from '../../schemas/verify.schema.json'
 
-const schemas: Readonly<Record<string, object>> = { job, prices, company, closeout, import: importMap, estimate, explain, options, 'as-built': asBuilt, learned, 'prices-diff': pricesDiff, check, verify }
+const schemas: Readonly<Record<string, object>> = { job, prices, company, closeout, import: importMap, estimate, explain, options, reprice, 'reprice-job': repriceJob, 'as-built': asBuilt, learned, 'prices-diff': pricesDiff, check, verify }
 
 export const schemaNames: readonly string[] = Object.keys(schemas)
 

@@ -4,7 +4,7 @@ import { dayNumber, daysLater } from '../files/dates.ts'
 import type { JobFile } from '../job/job-file.ts'
 import { printed } from './to-json.ts'
 
-export type Status = JobFile['job']['status']
+export type Status = 'draft' | 'sent' | 'signed' | 'expired'
 export type Action = 'honor' | 're-issue' | 'expire' | 'ask'
 export const actions: readonly Action[] = ['honor', 're-issue', 'expire', 'ask']
 export const statuses: readonly Status[] = ['draft', 'sent', 'signed', 'expired']

@@ -18,6 +18,21 @@ export interface RepriceTotals extends Sums {
   laborCents: number; otherCents: number; minimumCents: number; roundingCents: number
 }
 
+export const REPRICE_FORMAT = 'lidwork-reprice/1'
+
+/** A whole run. */
+export interface RepriceOut {
+  format: typeof REPRICE_FORMAT
+  from: string; to: string; on?: string
+  /** Files that could be read, and jobs that were priced. */
+  read: number; priced: number
+  skipped: { file: string; why: string }[]
+  /** Ids of jobs that more than one file has. */
+  clashes: string[]
+  totals: RepriceTotals
+  jobs: RepricedOut[]
+}
+
 const MOST_ITEMS = 10
 const empty = (): Sums => ({ jobs: 0, oldCents: 0, newCents: 0, changeCents: 0, lossCents: 0 })
 

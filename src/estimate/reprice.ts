@@ -77,7 +77,7 @@ type Lines = Extract<Priced['prices'], { totalCents: unknown }>
 const linesOf = ({ prices }: Priced): Lines | undefined => ('totalCents' in prices ? prices : undefined)
 
 /** A job whose quote has dates, and no day to judge it by. */
-export class DayMissing extends Error {}
+export class DayMissing extends Error { constructor() { super('its quote has dates: the day to judge it by is needed') } }
 
 /**
  * Prices one job under two books. Only the price stage runs for each side; where the books differ in prices alone both sides share one stand.

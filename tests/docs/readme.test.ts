@@ -35,7 +35,7 @@ describe('the console blocks of README.md', () => {
   }
   test('there are some, and none of another name that only looks like one', () => {
     expect(blocks.filter(b => b.language === 'console').length).toBeGreaterThan(5)
-    expect([...new Set(blocks.map(b => b.language))].sort()).toEqual(['console', 'diff', 'sh', 'yaml'])
+    expect([...new Set(blocks.map(b => b.language))].sort()).toEqual(['console', 'diff', 'js', 'sh', 'text', 'yaml'])
   })
 })
 

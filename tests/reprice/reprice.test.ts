@@ -13,7 +13,7 @@ import { keptStand, standKept } from '../../src/estimate/kept-stand.ts'
 import { DayMissing, repriced, standOf, type RepricedOut } from '../../src/estimate/reprice.ts'
 import { Totals } from '../../src/estimate/reprice-totals.ts'
 import { estimateJson } from '../../src/estimate/to-json.ts'
-import { targetOf } from '../../src/cli/jobs.ts'
+import { targetOf } from '../../src/job/target.ts'
 import type { Job } from '../../src/job/job.ts'
 import { readJob } from '../../src/job/read.ts'
 import { seed } from '../property/job.ts'
@@ -24,7 +24,7 @@ const quince = jobs.find(j => j.file.startsWith('quince'))!
 const with_ = (job: Job, status: Job['data']['job']['status'], quote?: Job['data']['quote']): Job => ({ ...job, data: { ...job.data, job: { ...job.data.job, status }, ...(quote ? { quote } : {}) } })
 
 function reprice(job: Job, from: PriceBook, to: PriceBook, { company = demoCompany, on, through = s => s }: { company?: CompanyFile; on?: string; through?: typeof kept } = {}): RepricedOut {
-  const [old, now] = [from, to].map(b => shelf(b, company).for(targetOf(job))) as [ReturnType<ReturnType<typeof shelf>['for']>, ReturnType<ReturnType<typeof shelf>['for']>]
+  const [old, now] = [from, to].map(b => shelf(b, company).for(targetOf(job.data))) as [ReturnType<ReturnType<typeof shelf>['for']>, ReturnType<ReturnType<typeof shelf>['for']>]
   return repriced(job.file, job.data, { stand: through(standOf(job.data, old)), books: old }, { stand: through(standOf(job.data, now)), books: now }, on)
 }
 const kept = (s: ReturnType<typeof standOf>): ReturnType<typeof standOf> => standKept(JSON.parse(JSON.stringify(keptStand(s))) as ReturnType<typeof keptStand>)
@@ -41,7 +41,7 @@ describe('the two prices', () => {
   test.each(jobs.map(j => [j.file, j] as const))('%s: are those of its estimates', (_, job) => {
     const r = reprice(job, demoPrices, dearer)
     for (const [book, total, cost] of [[demoPrices, r.oldCents, r.oldCostCents], [dearer, r.newCents, r.newCostCents]] as const) {
-      const out = estimateJson(estimate(job, shelf(book, demoCompany).for(targetOf(job))), job)
+      const out = estimateJson(estimate(job, shelf(book, demoCompany).for(targetOf(job.data))), job)
       expect([out.price.totalCents, out.price.costCents]).toEqual([total, cost])
       expect(book === demoPrices ? r.verdictOld : r.verdictNew).toBe(out.verdict)
     }
@@ -57,7 +57,7 @@ describe('the two prices', () => {
     }
   })
   test('by hand: 76 bags that cost 3.50 more each', () => {
-    const r = reprice(quince, demoPrices, dearer), bags = estimateJson(estimate(quince, shelf(demoPrices, demoCompany).for(targetOf(quince))), quince).materials.find(m => m.item === 'demo-loose-cellulose')!
+    const r = reprice(quince, demoPrices, dearer), bags = estimateJson(estimate(quince, shelf(demoPrices, demoCompany).for(targetOf(quince.data))), quince).materials.find(m => m.item === 'demo-loose-cellulose')!
     // cost of the line; with 7 % tax and 7 % contingency; at a margin of 40 %
     const more = bags.charged * 350
     expect(r.effects!.items).toEqual([{ item: 'demo-loose-cellulose', name: bags.name, costCents: more, priceCents: Math.round(more * 1.14 / 0.6) }])
@@ -80,7 +80,7 @@ describe('on random prices and companies', () => {
       expect(added(r)).toBe(r.changeCents)
       expect(Math.abs(r.effects.roundingCents)).toBeLessThan(company.roundUpTo * 100 * 1.1 + r.effects.items.length + 10)
       expect(r.effects.laborCents).toBe(0)
-      const materials = (book: PriceBook): number => estimateJson(estimate(job, shelf(book, company).for(targetOf(job))), job).price.materialsCents!
+      const materials = (book: PriceBook): number => estimateJson(estimate(job, shelf(book, company).for(targetOf(job.data))), job).price.materialsCents!
       expect(r.effects.items.reduce((sum, i) => sum + i.costCents, 0)).toBe(materials(moved(demoPrices, factorOf(f))) - materials(demoPrices))
     }), { seed, numRuns: 40 })
   })

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest'
 import { imports, lineOf, parsed, sources, type Import } from './source.ts'
 
 /** A folder may import from those right of it, and from itself. */
-const LAYERS = ['cli', 'papers', 'closeout', 'estimate', 'job', 'scope', 'books', 'reference', 'calc', 'files', 'fields', 'findings', 'units']
+const LAYERS = ['api', 'cli', 'papers', 'closeout', 'estimate', 'job', 'scope', 'books', 'reference', 'calc', 'files', 'fields', 'findings', 'units']
 const folder = (file: string): string => file.split('/')[1]!
 const said = (i: Import): string => `${i.file}:${i.line} ${i.from}`
 

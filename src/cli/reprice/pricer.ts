@@ -9,10 +9,10 @@ import { renderFinding } from '../../findings/render.ts'
 import type { Job } from '../../job/job.ts'
 import type { JobFile } from '../../job/job-file.ts'
 import { readJob } from '../../job/read.ts'
+import { targetOf } from '../../job/target.ts'
 import { OutOfRange } from '../../units/quantity.ts'
 import { desk } from '../book-files.ts'
 import type { Io } from '../io.ts'
-import { targetOf } from '../jobs.ts'
 import { exit, type Exit } from '../run.ts'
 import { keeper, sum, type Asked, type Kept } from './keeper.ts'
 
@@ -31,7 +31,7 @@ interface Side { readonly shelf: Shelf; readonly shape: string }
 
 const counted = (n: number): string => `${n} ${n === 1 ? 'error' : 'errors'}`
 
-const askedOf = (job: Job): Asked => ({ job: job.data.job, target: targetOf(job), ...(job.data.quote === undefined ? {} : { quote: job.data.quote }), ...(job.data.books?.company === undefined ? {} : { company: job.data.books.company }) })
+const askedOf = (job: Job): Asked => ({ job: job.data.job, target: targetOf(job.data), ...(job.data.quote === undefined ? {} : { quote: job.data.quote }), ...(job.data.books?.company === undefined ? {} : { company: job.data.books.company }) })
 
 /** Opens the books of the command line once. */
 export function pricer(io: Io, { from, to, company, on, cache }: Terms) {

@@ -1,6 +1,6 @@
 // `reprice` from the words of the command line to its output: jobs as they are done, in the order they came, then the totals.
-import type { RepricedOut } from '../../estimate/reprice.ts'
-import { Totals } from '../../estimate/reprice-totals.ts'
+import { REPRICE_JOB_FORMAT, type RepricedOut } from '../../estimate/reprice.ts'
+import { REPRICE_FORMAT, Totals, type RepriceOut } from '../../estimate/reprice-totals.ts'
 import { dateFault } from '../../files/dates.ts'
 import { printable } from '../../findings/printable.ts'
 import { repricedHead, repricedLine, rowOf, terminalRepriced, type RepriceRow } from '../../papers/reprice.ts'
@@ -13,8 +13,6 @@ import { pricer, type Pricer, type Terms } from './pricer.ts'
 import { progress } from './progress.ts'
 import { done, type Done } from './run-jobs.ts'
 import { sources, type Sources, type Unit } from './sources.ts'
-
-export const REPRICE_FORMAT = 'lidwork-reprice/1'
 
 interface Skip { readonly file: string; readonly why: string }
 const counted = (n: number, what: string): string => `${n} ${what}${n === 1 ? '' : 's'}`
@@ -48,7 +46,7 @@ export async function report(run: Run, words: readonly string[], options: Repric
       if (d.code === exit.unreadable) counts.unread++; else counts.read++
       await run.say(d.report)
       skipped.push({ file: d.file, why: d.why })
-      if (ndjson) await run.print(`${JSON.stringify({ format: REPRICE_FORMAT, file: d.file, skipped: d.why })}\n`)
+      if (ndjson) await run.print(`${JSON.stringify({ format: REPRICE_JOB_FORMAT, file: d.file, skipped: d.why })}\n`)
       return
     }
     counts.read++
@@ -74,7 +72,7 @@ export async function report(run: Run, words: readonly string[], options: Repric
   await bar.end()
   if (counts.fresh > 0 && cache !== undefined) keeper(run.io, cache).trim()
   const all = totals.out()
-  if (json) await run.print(asJson({ format: REPRICE_FORMAT, from, to, ...(on === undefined ? {} : { on }), read: counts.read, priced: all.jobs, skipped, clashes }, all, lines))
+  if (json) await run.print(asJson({ format: REPRICE_FORMAT, from, to, ...(on === undefined ? {} : { on }), read: counts.read, priced: all.jobs, skipped, clashes, totals: all }, lines))
   else if (!ndjson && !csv && all.jobs > 0) await run.print(terminalRepriced({ from, to, ...(on === undefined ? {} : { on }) }, rows, all, run.look(), top))
   if (below.length > 0) {
     run.met(exit.findings)
@@ -112,7 +110,7 @@ async function* each({ io }: Run, { units, count }: Sources, { priced, terms, he
 }
 
 /** One object; the jobs stand in it as they were printed, so that none is read again. */
-function asJson(head: object, totals: object, lines: readonly string[]): string {
-  const text = JSON.stringify({ ...head, totals }, undefined, 2)
+function asJson(head: Omit<RepriceOut, 'jobs'>, lines: readonly string[]): string {
+  const text = JSON.stringify(head, undefined, 2)
   return `${text.slice(0, -2)},\n  "jobs": [${lines.map(l => `\n    ${l}`).join(',')}${lines.length > 0 ? '\n  ' : ''}]\n}\n`
 }
