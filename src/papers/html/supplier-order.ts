@@ -16,7 +16,8 @@ const STYLE = `
 .order .table td{overflow-wrap:anywhere}
 .order thead th{white-space:nowrap}
 .order thead th:nth-child(1){width:48px}
-.order thead th:nth-child(2){width:144px}
+.order thead th:nth-child(2){width:132px}
+.order .figure{white-space:normal}
 .order thead th:nth-child(4){width:96px}
 .delivery{display:grid;grid-template-columns:1fr 1fr;gap:0 36px;border-top:1px solid var(--hair);margin:0 0 12px}
 .delivery div{padding:6px 0;border-bottom:1px solid var(--hair)}

@@ -21,7 +21,7 @@ function facts({ job, estimate: { labor, job: head }, company }: House): Html {
   const way = [about(access?.hoseFt, 'of hose to the far end'), about(access?.walkToHatchFt, 'from door to hatch'), access?.storageFt2 === undefined ? undefined : `stored things on ${plainFigure(access.storageFt2)}${NB}ft² to move`].flatMap(w => w ?? [])
   const line = (label: string, says: Part): Html => html`<div><dt>${label}</dt><dd>${says}</dd></div>`
   return html`<dl class="facts">
-${line('House', [head.customer, job.job.address === undefined ? writeHere('address') : [job.job.address, job.job.zip]].flatMap((p, i) => (p === undefined ? [] : i === 0 ? [p, html`<br>`] : [p])))}
+${line('House', [head.customer, job.job.address === undefined ? writeHere('address') : [job.job.address, job.job.zip !== undefined && ` ${job.job.zip}`]].flatMap((p, i) => (p === undefined ? [] : i === 0 ? [p, html`<br>`] : [p])))}
 ${line('Day and start', writeHere('day and start'))}
 ${line('Crew', [`${counted(labor.crewSize, 'person', 'people')}, ${counted(labor.days, 'day')}, `, figureAt('labor.personHours', figure(labor.personHours, 2)), ' person-h. Lead: ', writeHere('lead')])}
 ${line('Way in', way.length === 0 ? writeHere('hose, hatch') : sentence(listed(way)))}
@@ -55,7 +55,7 @@ ${t.cautions.length > 0 && html`<p class="care"><b>Care:</b> ${t.cautions.map(se
 /** Whole packs to bring up, and what the steps take of them. */
 const carryList = ({ carry, phase }: PhaseGroup): Html | false => carry.length > 0 && html`<h4>Bring up for ${phaseWords[phase]}</h4>
 <ul class="carry">
-${carry.map(c => html`<li>${tick(`${c.name} brought`)}<span><b>${c.packs === 0 ? 'what is left' : packsOf(c.packs, c.buyUnit)}</b>${c.packs > 0 && c.leftover && ' and what is left'} ${c.name}${c.unit !== c.buyUnit && html` <span class="gray">takes ${figure(c.quantity, 1)}${NB}${unitWord(c.unit).replaceAll(' ', NB)}</span>`}</span></li>
+${carry.map(c => html`<li>${tick(`${c.name} brought`)}<span><b>${c.packs === 0 ? 'what is left' : packsOf(c.packs, c.buyUnit)}</b>${c.packs > 0 && c.leftover && ' and what is left'} ${c.name}${c.unit !== c.buyUnit && c.unit !== 'each' && html` <span class="gray">takes ${figure(c.quantity, 1)}${NB}${unitWord(c.unit).replaceAll(' ', NB)}</span>`}</span></li>
 `)}</ul>
 `
 
@@ -76,7 +76,7 @@ ${groups.map(g => [g.phase === firstBelow && coverLine(html`<div class="signatur
 function gateText(g: GateOut, { estimate: { tasks, stopped } }: House) {
   const here = phases.filter(p => g.stops.phases.includes(p) && [...tasks, ...stopped].some(t => t.phase === p)), step = tasks.find(t => t.id === g.clearedByTask)?.step
   const shuts = `${phases.every(p => g.stops.phases.includes(p)) ? 'all work' : listed(here.map(p => phaseWords[p]))}, ${g.stops.places.length > 0 ? `in ${listed(g.stops.places)}` : 'in the whole attic'}`
-  return { state: g.state, word: `${sentence(codeWords(g.code)).slice(0, -1)}: ${g.where}`, says: html`<p>${g.state !== 'note' && html`<b>Shut: ${shuts}.</b> `}${sentence(g.why)} ${g.clearedBy !== '' && `Opens with: ${sentence(opensWith(g))}`}${step !== undefined && ` Step ${step}.`}</p>` }
+  return { state: g.state, word: `${sentence(codeWords(g.code)).slice(0, -1)}: ${g.where}`, says: html`<p>${g.state !== 'note' && html`<b>Shut: ${shuts}.</b> `}${sentence(g.why)} ${g.clearedBy !== '' && `${g.state === 'note' ? 'Asks for' : 'Opens with'}: ${sentence(opensWith(g))}`}${step !== undefined && ` Step ${step}.`}</p>` }
 }
 
 function shutGates({ shut, seen }: WorkOrder, house: House): Html {

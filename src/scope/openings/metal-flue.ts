@@ -57,7 +57,7 @@ export const metalFlue = opening({
       title: plastic ? 'Close round the plastic vent with a rigid cover and compatible sealant' : maker ? `Fit the maker’s firestop and attic shield (${item.model ?? ''})` : 'Close round the vent with its metal collar and noncombustible sealant',
       personHours: work(personHours, { amount: one, rate: books.rate('metal-flue', 1, 'each'), access: area.access }),
       cautions: plastic ? [COMPATIBLE, 'No foam on the vent and none over a joint: joints stay in sight.', 'A sagging or cracked vent: stop, HVAC.']
-        : [...(maker ? ['The maker’s parts only, by its instructions.', 'Cooling air runs between its walls: nothing is closed or packed there.'] : []), CAUTION.noncombustible, 'Rust, holes, open joints: stop, HVAC.', 'Hot when in use.', CAUTION.edges], proof: 'photo with ruler: clear of framing and of fill',
+        : [...(maker ? ['The maker’s parts only, by its instructions.', 'Cooling air runs between its walls: nothing is closed or packed there.'] : []), CAUTION.noncombustible, 'Rust, holes, open joints: stop, HVAC.', 'Hot when in use.', CAUTION.edges], proof: 'photo with ruler: clear of framing and of fill', keepOff: plastic ? [] : [{ what: 'framing off the vent', distanceIn: labelIn ?? books.start('vent-framing', 1, 'in', 'vent to framing', 'no label read; listed gas vents ask for 1 in') }],
     }]
     const findings = plastic ? [] : hotCheck(maker ? [books.product('maker-firestop'), hotSealant] : [books.product('flue-set'), hotSealant, metal], at)
     const method = plastic ? 'rigid cover, compatible sealant' : maker ? 'the maker’s firestop and shield' : 'metal collar and noncombustible sealant'

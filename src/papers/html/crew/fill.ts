@@ -58,9 +58,9 @@ function tally({ area: { id, wholeBags } }: FillPlan): Html | false {
 `
 }
 
-const grid = ({ area: a }: FillPlan): Html | false => a.markers !== undefined && a.topOfFillInitialIn !== undefined && blanks(
+const grid = ({ area: a }: FillPlan): Html | false => a.markers !== undefined && a.topOfFillInitialIn !== undefined && html`<div class="whole">${blanks(
   `Depth grid: top of all fill, in; ${depth(a.topOfFillInitialIn).replaceAll(' ', NB)} or more everywhere but at the eaves`, ['No.', 'where', 'marker', ...Array.from({ length: PROBES }, (_, i) => `probe ${i + 1}`), 'topped up'],
-  Array.from({ length: a.markers }, (_, i) => [i + 1, '', '', ...Array.from({ length: PROBES }, () => ''), '']))
+  Array.from({ length: a.markers }, (_, i) => [i + 1, '', '', ...Array.from({ length: PROBES }, () => ''), '']))}</div>`
 
 const sheet = (plan: FillPlan): Html => html`<section class="fill-sheet"><div class="keep"><h3>${sentence(`${plan.area.id}, ${codeWords(plan.area.kind)}`).slice(0, -1)}: ${plan.product}</h3>
 ${figures(plan)}<p>${plan.steps.length > 0 && sentence(`steps ${stepRanges(plan.steps)}`)}</p></div>

@@ -24,6 +24,8 @@ h3{font-size:16pt;line-height:24pt}
 .fill .big{font-size:28pt;line-height:36pt;font-weight:700;display:block;white-space:nowrap}
 .bags{display:grid;grid-template-columns:repeat(10,36px) auto;gap:6px;align-items:center;margin:0 0 12px;max-width:none}
 .bags b{padding-left:12px}
+.bags,.whole{break-inside:avoid}
+.tasks .step,.bags b{overflow-wrap:normal;white-space:nowrap}
 .blanks{width:100%;border-collapse:collapse;margin:0 0 12px}
 .blanks th,.blanks td{border:1px solid var(--ink);height:36px;padding:6px 9px;text-align:left;vertical-align:top;font-weight:400}
 .blanks thead th{border-width:0 0 1px;vertical-align:bottom;height:auto}
@@ -59,7 +61,9 @@ h3{font-size:16pt;line-height:24pt}
 .tasks>li{grid-template-columns:36px 36px 1fr}
 .tasks .hours{grid-column:3}
 .tasks .hours::after{content:" person-h"}
-.bags{grid-template-columns:repeat(5,36px) auto}
+.bags{grid-template-columns:repeat(10,1fr) 36px;gap:3px}
+.bags .tick{width:auto}
+.bags b{padding-left:6px}
 .proofs,.carry{columns:1}
 .fill{grid-template-columns:1fr}
 .blanks{font-size:9pt;line-height:12pt}
