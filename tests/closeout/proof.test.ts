@@ -21,6 +21,11 @@ describe('one area by hand', () => {
     expect(a.why.join('; ')).toContain('1 bag missing for R-38')
     expect(a.why.join('; ')).toContain('fluffed')
   })
+  test('bags by coverage and not by weight: 74.2 lie between 74.165 and 74.297, and do not prove the row', async () => {
+    const a = await main(74.2, FULL)
+    expect(a.rows!.find(r => r.chartR === 38)).toMatchObject({ bags: true, weight: false, depth: true })
+    expect([a.proof, a.certifiedR]).toEqual(['short', 30])
+  })
   test('all the bags and one marker a hair low: R-30, and the marker is named', async () => {
     const a = await main(90, '15 3/4, 15 1/2, 16, 15 3/4, 15 3/4')
     expect(a).toMatchObject({ proof: 'short', certifiedR: 30, bagsMissing: 0 })
