@@ -92,7 +92,7 @@ const PARTS = { air: 'Sealing', ducts: 'Ducts', ceiling: 'Insulation' } as const
 /** What a year may save: a range with its parts, and the words the rule asks for. */
 export function savings({ estimate: { savings: s } }: House): Html | false {
   if (s?.billCentsLow === undefined) return false
-  const two = (cents: number): string => `$${figure(Number((cents / CENTS).toPrecision(2)))}`, years = (y: number): string => figure(Number(y.toPrecision(2)))
+  const two = (cents: number): string => `$${figure(cents < CENTS * CENTS ? cents / CENTS : Number((cents / CENTS).toPrecision(2)))}`, years = (y: number): string => figure(Number(y.toPrecision(2)))
   const payback = s.paybackYearsLow === undefined ? `longer than 50${NB}years` : s.paybackYearsHigh === undefined ? html`${figureAt('savings.paybackYearsLow', years(s.paybackYearsLow))} to more than 50${NB}years` : html`${figureAt('savings.paybackYearsLow', years(s.paybackYearsLow))} to ${figureAt('savings.paybackYearsHigh', years(s.paybackYearsHigh))}${NB}years`
   return html`<section class="keep"><h2>What a year may save</h2>
 <figure>${range({ low: s.billCentsLow, expected: s.billCentsExpected!, high: s.billCentsHigh!, ...(s.capped ? { capped: true } : {}), show: two, paths: ['savings.billCentsLow', 'savings.billCentsHigh'], says: `A year may save ${two(s.billCentsLow)} to ${two(s.billCentsHigh!)}, expected ${two(s.billCentsExpected!)}.` })}
