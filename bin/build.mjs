@@ -5,6 +5,7 @@ import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync
 import { dirname, join, relative } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import launcher from './lidwork.cjs'
+import { buildUses } from './uses.mjs'
 import { buildSchemas, buildValidators } from './validators.mjs'
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)))
@@ -54,6 +55,7 @@ const apart = {
   name: 'apart',
   setup(build) {
     build.onResolve({ filter: /(book|closeout|import)-validators\.mjs$/ }, ({ path }) => ({ path: `../dist/${path.split('/').at(-1).replace('.mjs', '.cjs')}`, external: true }))
+    build.onResolve({ filter: /dist\/uses\.json$/ }, () => ({ path: '../dist/uses.json', external: true }))
     build.onResolve({ filter: /\.schema\.json$/ }, ({ path }) => ({ path: `../schemas/${path.split('/').at(-1)}`, external: true }))
   },
 }
@@ -105,6 +107,7 @@ async function compiled() {
 }
 
 await buildValidators()
+await buildUses()
 await buildSchemas()
 const shared = {
   absWorkingDir: root, write: false, metafile: true, bundle: true,

@@ -20,7 +20,7 @@ async function imported(entry) {
 }
 
 /** Written only where it differs, and never half. */
-function put(file, content) {
+export function put(file, content) {
   let before
   try { before = readFileSync(file, 'utf8') } catch (error) { if (error.code !== 'ENOENT') throw error }
   if (before === content) return
@@ -82,6 +82,7 @@ export async function schemaFiles() {
 const OUTPUTS = [
   { name: 'estimate', path: 'src/estimate/output.ts', type: 'EstimateOut' },
   { name: 'explain', path: 'src/estimate/told-output.ts', type: 'ExplainOut' },
+  { name: 'tables', path: 'src/estimate/tables-output.ts', type: 'TablesOut' },
   { name: 'options', path: 'src/estimate/options-output.ts', type: 'OptionsOut' },
   { name: 'prices-diff', path: 'src/estimate/price-diff.ts', type: 'PricesDiffOut' },
   { name: 'as-built', path: 'src/closeout/output.ts', type: 'AsBuiltOut' },

@@ -13,9 +13,10 @@ import prices from '../../schemas/prices.schema.json'
 import pricesDiff from '../../schemas/prices-diff.schema.json'
 import reprice from '../../schemas/reprice.schema.json'
 import repriceJob from '../../schemas/reprice-job.schema.json'
+import tables from '../../schemas/tables.schema.json'
 import verify from '../../schemas/verify.schema.json'
 
-const schemas: Readonly<Record<string, object>> = { job, prices, company, closeout, import: importMap, estimate, explain, options, reprice, 'reprice-job': repriceJob, 'as-built': asBuilt, learned, 'prices-diff': pricesDiff, check, verify }
+const schemas: Readonly<Record<string, object>> = { job, prices, company, closeout, import: importMap, estimate, explain, options, reprice, 'reprice-job': repriceJob, 'as-built': asBuilt, learned, 'prices-diff': pricesDiff, check, tables, verify }
 
 export const schemaNames: readonly string[] = Object.keys(schemas)
 

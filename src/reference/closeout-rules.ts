@@ -3,7 +3,7 @@ import { table } from './table.ts'
 
 /** Parts of the house stand apart: areas and R are never added across them, and R is the maker’s, never R of an inch times inches (16 CFR 460.17). */
 export const receiptFields = table<{ of: 'loose-fill' | 'other' | 'paper'; field: string; title: string }>({
-  name: 'receipt-fields', title: 'What the installer’s receipt shows', source: '16 CFR 460.17', obtained: 'published, seen in a copy', units: {},
+  name: 'receipt-fields', title: 'What the installer’s receipt shows', use: 'says which lines of a receipt are empty', source: '16 CFR 460.17', obtained: 'published, seen in a copy', units: {},
   rows: [
     { of: 'loose-fill', field: 'coverageFt2', title: 'coverage area' },
     { of: 'loose-fill', field: 'initialIn', title: 'initial installed thickness' },
@@ -20,7 +20,7 @@ export const receiptFields = table<{ of: 'loose-fill' | 'other' | 'paper'; field
 
 /** Signed, dated and posted where it is seen. */
 export const certificateFields = table<{ of: 'loose-fill' | 'other' | 'paper'; field: string; title: string }>({
-  name: 'certificate-fields', title: 'What the insulation certificate shows', source: 'IECC R303.1.1 (2009: 303.1.1)', obtained: 'from memory, high', units: {},
+  name: 'certificate-fields', title: 'What the insulation certificate shows', use: 'says which lines of an insulation certificate are empty', source: 'IECC R303.1.1 (2009: 303.1.1)', obtained: 'from memory, high', units: {},
   rows: [
     { of: 'loose-fill', field: 'material', title: 'type' },
     { of: 'loose-fill', field: 'maker', title: 'manufacturer' },

@@ -6,7 +6,7 @@ export type DuctMethod = 'mastic alone' | 'mastic and mesh' | 'bridged, then mas
 
 /** By the width of the gap; mastic alone also only away from the air handler. */
 export const ductGaps = table<{ upToIn: number; method: DuctMethod; verb: string }>({
-  name: 'duct-gaps', title: 'How a duct joint is closed, by its gap', source: 'SWS 5.0106.1: mastic alone only under 1/8 in, over 10 ft from the air handler and under 1 in of water', obtained: 'published, seen in a copy', units: { upToIn: 'in' },
+  name: 'duct-gaps', title: 'How a duct joint is closed, by its gap', use: 'chooses how a duct joint is closed', source: 'SWS 5.0106.1: mastic alone only under 1/8 in, over 10 ft from the air handler and under 1 in of water', obtained: 'published, seen in a copy', units: { upToIn: 'in' },
   rows: [
     { upToIn: 1 / 8, method: 'mastic alone', verb: 'seal' },
     { upToIn: 1 / 4, method: 'mastic and mesh', verb: 'mesh' },
@@ -30,7 +30,7 @@ export const stretchOut = table<{ thicknessIn: number; roundIn: number; squareIn
 
 /** Least R on a duct in an attic. Under 3 in across the later editions ask less. */
 export const ductTargets = table<{ edition: Edition; section: string; supplyR: number; returnR: number; narrowR: number; narrowIn: number }>({
-  name: 'duct-targets', title: 'R of ducts in an attic, by IECC edition', source: 'IECC R403.3.1 as quoted by a state code office (Utah)', obtained: 'published, seen in a copy', units: { supplyR: 'R', returnR: 'R', narrowR: 'R', narrowIn: 'in' },
+  name: 'duct-targets', title: 'R of ducts in an attic, by IECC edition', use: 'gives the R that wrap on a duct has to reach', source: 'IECC R403.3.1 as quoted by a state code office (Utah)', obtained: 'published, seen in a copy', units: { supplyR: 'R', returnR: 'R', narrowR: 'R', narrowIn: 'in' },
   rows: [
     { edition: 'iecc-2009', section: '403.2.1', supplyR: 8, returnR: 6, narrowR: 6, narrowIn: 0 },
     { edition: 'iecc-2012', section: 'R403.2.1; copies differ on returns, R-8 or R-6: the higher is taken', supplyR: 8, returnR: 8, narrowR: 6, narrowIn: 0, source: 'IECC R403.2.1', obtained: 'from memory, medium' },

@@ -2,7 +2,7 @@ import { table } from './table.ts'
 
 /** Dated defaults: whoever prices a saving overwrites them. Gas 2024 to 2025 [USD/therm], electricity 2023, else 2020 [cents/kWh], heating oil about 2018 to 2019 [USD/gal]. */
 export const energyPrices = table<{ state: string; gasUsdPerTherm?: number; electricCentsPerKwh: number; electricYear: number; oilUsdPerGal: number }>({
-  name: 'energy-prices', title: 'Residential energy prices by state', source: 'US Energy Information Administration, residential averages: gas 2024–25, electricity of the year given, heating oil about 2018–19', obtained: 'published, seen in a copy', units: { gasUsdPerTherm: 'USD/therm', electricCentsPerKwh: 'cents/kWh', electricYear: 'year', oilUsdPerGal: 'USD/gal' },
+  name: 'energy-prices', title: 'Residential energy prices by state', use: 'gives the price of a unit of fuel where the file has none', source: 'US Energy Information Administration, residential averages: gas 2024–25, electricity of the year given, heating oil about 2018–19', obtained: 'published, seen in a copy', units: { gasUsdPerTherm: 'USD/therm', electricCentsPerKwh: 'cents/kWh', electricYear: 'year', oilUsdPerGal: 'USD/gal' },
   rows: [
     { state: 'AL', gasUsdPerTherm: 1.693, electricCentsPerKwh: 14.63, electricYear: 2023, oilUsdPerGal: 3.236 },
     { state: 'AK', gasUsdPerTherm: 1.25, electricCentsPerKwh: 22.57, electricYear: 2020, oilUsdPerGal: 3.236 },

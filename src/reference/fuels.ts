@@ -21,7 +21,7 @@ export const fuels = table<{ fuel: FuelName; unit: string; btu: number }>({
 const GRID = 'US Energy Information Administration, frequently asked question 74: US mean of 2023'
 /** What wood gives off grew shortly before: it has no row. */
 export const carbon = table<{ fuel: FuelName; co2Lb: number }>({
-  name: 'carbon-dioxide', title: 'Carbon dioxide of a unit of fuel', source: EIA, obtained: 'published, seen in a copy', units: { co2Lb: 'lb' },
+  name: 'carbon-dioxide', title: 'Carbon dioxide of a unit of fuel', use: 'gives co2Lb of a saving, where the fuel has a row', source: EIA, obtained: 'published, seen in a copy', units: { co2Lb: 'lb' },
   rows: [
     { fuel: 'gas', co2Lb: 11.7 },
     { fuel: 'oil', co2Lb: 22.4 },

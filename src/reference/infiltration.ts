@@ -19,15 +19,15 @@ export const infiltrationHeights = table<{ stories: number; stack: number; wind:
 
 /** CFM50 over natural flow, by the zone of its map. */
 export const nClimates = table<{ zone: number; n: number }>({
-  name: 'n-climate', title: 'N-factor: climate', source: N, obtained: 'from memory, high', units: { zone: 'zone', n: 'N' },
+  name: 'n-climate', title: 'N-factor: climate', use: 'gives the N-factor, where the file names its zone', source: N, obtained: 'from memory, high', units: { zone: 'zone', n: 'N' },
   rows: [{ zone: 1, n: 15.5 }, { zone: 2, n: 18.5 }, { zone: 3, n: 21.5 }, { zone: 4, n: 24.5 }],
 })
 export const nHeights = table<{ stories: number; factor: number }>({
-  name: 'n-height', title: 'N-factor: height', source: N, obtained: 'from memory, high', units: { stories: 'stories', factor: 'N' },
+  name: 'n-height', title: 'N-factor: height', use: 'gives the N-factor, where the file names its zone', source: N, obtained: 'from memory, high', units: { stories: 'stories', factor: 'N' },
   rows: [{ stories: 1, factor: 1 }, { stories: 1.5, factor: 0.9 }, { stories: 2, factor: 0.8 }, { stories: 3, factor: 0.7 }],
 })
 /** Five classes of shelter onto the three of the factor: the two ends join the class beside them. */
 export const nShelters = table<{ shelter: Shelter; factor: number }>({
-  name: 'n-shelter', title: 'N-factor: shelter', source: N, obtained: 'from memory, high', units: { factor: 'N' },
+  name: 'n-shelter', title: 'N-factor: shelter', use: 'gives the N-factor, where the file names its zone', source: N, obtained: 'from memory, high', units: { factor: 'N' },
   rows: [{ shelter: 'none', factor: 0.9 }, { shelter: 'rural', factor: 0.9 }, { shelter: 'suburban', factor: 1 }, { shelter: 'urban', factor: 1.2 }, { shelter: 'crowded', factor: 1.2 }],
 })

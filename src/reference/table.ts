@@ -1,7 +1,7 @@
 import type { Quantity, Unit } from '../units/quantity.ts'
 
 /** How a published value came to stand here. */
-export type Obtained = 'published, seen' | 'published, seen in a copy' | 'from memory, high' | 'from memory, medium' | 'from memory, low' | 'judgment' | 'common practice, no source'
+export type Obtained = 'published, seen' | 'published, seen in a copy' | 'from memory, high' | 'from memory, medium' | 'from memory, low' | 'judgment' | 'common practice, no source' | 'derived' | 'company default'
 
 /** Rows of data with where they come from; a row may name its own source where it differs from the table's. */
 export interface Table<R extends object> {
@@ -9,6 +9,8 @@ export interface Table<R extends object> {
   readonly title: string
   readonly source: string
   readonly obtained: Obtained
+  /** What it decides, where it chooses and gives no figure of its own. */
+  readonly use?: string
   /** Unit of each numeric column. */
   readonly units: Readonly<Record<string, string>>
   readonly rows: readonly (R & { readonly source?: string; readonly obtained?: Obtained })[]

@@ -3,7 +3,7 @@ import { byText } from '../findings/finding.ts'
 import { distance } from '../findings/suggest.ts'
 import { aliases } from './counties/aliases.ts'
 import { counties } from './counties/index.ts'
-import type { Obtained } from './table.ts'
+import { table, type Obtained } from './table.ts'
 import type { Edition, Zone } from './targets.ts'
 
 /** A county map: where the zones lie changed once, with the edition of 2021. */
@@ -76,6 +76,13 @@ function read(state: string): State {
 
 /** All counties of a state on the maps. */
 export const countiesOf = (state: string): readonly County[] => stateOf(state).counties
+
+/** Both maps as one table, for who reads them. */
+export const countyTable = () => table<{ state: string; county: string; zoneBefore2021: string; zone2021: string }>({
+  name: 'county-zones', title: 'Climate zone of each county, before 2021 and since', source: `${BEFORE.source}; ${OF_2021.source}`, obtained: 'published, seen in a copy', units: {},
+  use: 'gives the zone of a house, and with it the R asked for',
+  rows: Object.keys(counties).sort().flatMap(s => countiesOf(s).map(c => ({ state: s, county: c.name, zoneBefore2021: c.zone['before-2021'], zone2021: c.zone['2021'] }))),
+})
 
 /** The counties that a name may mean: more than one where a city and a county share it, or where an old county was divided. */
 export function countiesNamed(state: string, name: string): readonly County[] {

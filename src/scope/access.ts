@@ -50,6 +50,6 @@ export const hatchFactor = (sides: readonly [Quantity, Quantity] | undefined, { 
 }
 
 /** What the factors come to, for comparing jobs that were alike to reach. */
-export const accessClasses = table<{ access: string; upToFactor: number }>({ name: 'access-classes', title: 'Classes of access, by the product of the factors', source: 'judgment: classes of the access factors', obtained: 'judgment', units: { upToFactor: 'factor' },
+export const accessClasses = table<{ access: string; upToFactor: number }>({ name: 'access-classes', title: 'Classes of access, by the product of the factors', use: 'names how hard a step is to reach, for the crew', source: 'judgment: classes of the access factors', obtained: 'judgment', units: { upToFactor: 'factor' },
   rows: [{ access: 'plain', upToFactor: 1.15 }, { access: 'tight', upToFactor: 1.6 }, { access: 'hard', upToFactor: 3 }] })
 export const accessClass = (factor: number): string => (accessClasses.rows.find(r => factor <= r.upToFactor + 1e-9) ?? accessClasses.rows.at(-1)!).access

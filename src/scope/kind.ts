@@ -225,7 +225,7 @@ export const declinable = { decline: f.optional(f.word(['yes'] as const, 'owner 
 
 /** How a gap is closed, by its width (SWS 3.0101.1 classes). */
 export const gapMethods = table<{ upToIn: number; method: string; role: string; cautions: readonly string[] }>({
-  name: 'gap-methods', title: 'How a gap is closed, by its width', source: 'SWS 3.0101.1', obtained: 'published, seen in a copy', units: { upToIn: 'in' },
+  name: 'gap-methods', title: 'How a gap is closed, by its width', use: 'chooses how an opening is closed', source: 'SWS 3.0101.1', obtained: 'published, seen in a copy', units: { upToIn: 'in' },
   rows: [
     { upToIn: 0.25, method: 'sealant', role: 'seam-sealant', cautions: [] },
     { upToIn: 3, method: 'foam with backing', role: 'gap-foam', cautions: ['Foam: flammable propellant, no flame or spark; gloves, eye cover, air moving.'] },

@@ -72,7 +72,7 @@ export function work<A extends Args, U extends Unit>(by: Formula<A, U>, inputs: 
   return { value, unit: by.gives, from: { is: 'worked', by, inputs: inputs as Record<string, Quantity> } }
 }
 
-const sum: Formula = {
+export const sum: Formula = {
   id: 'sum', says: 'sum of the lines', symbols: 'sum', args: {}, gives: 'each', source: 'arithmetic',
   fn: x => Object.values(x as Record<string, number>).reduce((a, b) => a + b, 0),
 }

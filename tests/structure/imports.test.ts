@@ -12,6 +12,7 @@ const said = (i: Import): string => `${i.file}:${i.line} ${i.from}`
 const OUTSIDE: Readonly<Record<string, readonly string[]>> = {
   'dist/validators.mjs': ['job', 'books', 'files', 'cli'], // validators made from the fields
   'dist/book-validators.mjs': ['books'],
+  'dist/uses.json': ['cli'], // what uses what, from the examples
   'dist/closeout-validators.mjs': ['closeout'],
   'dist/import-validators.mjs': ['books'],
   'package.json': ['cli'], // the version

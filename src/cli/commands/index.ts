@@ -14,6 +14,7 @@ import { addPrices } from './prices.ts'
 import { addReprice } from './reprice.ts'
 import { addSchema } from './schema.ts'
 import { addSurveySheet } from './survey-sheet.ts'
+import { addTables } from './tables.ts'
 import { addVerify } from './verify.ts'
 
-export const commands: readonly ((root: Command, run: Run) => void)[] = [addNew, addCheck, addEstimate, addExplain, addOptions, addPapers, addSurveySheet, addVerify, addCloseout, addLearn, addReprice, addPrices, addCompany, addSchema]
+export const commands: readonly ((root: Command, run: Run) => void)[] = [addNew, addCheck, addEstimate, addExplain, addOptions, addPapers, addSurveySheet, addVerify, addCloseout, addLearn, addReprice, addPrices, addCompany, addTables, addSchema]

@@ -5,7 +5,7 @@ import { exit, type Run } from '../run.ts'
 export function addSchema(root: Command, run: Run): void {
   root.command('schema')
     .description('print the JSON Schema of a file format')
-    .argument('<name>', 'the format: job, prices, company, closeout or import, which people write; estimate, explain, options, reprice, reprice-job, as-built, learned, prices-diff, check or verify, which the program does')
+    .argument('<name>', 'the format: job, prices, company, closeout or import, which people write; estimate, explain, options, reprice, reprice-job, as-built, learned, prices-diff, check, tables or verify, which the program does')
     .addHelpText('after', '\nExample:\n  lidwork schema job > lidwork-job.schema.json\n')
     .action(async (name: string) => {
       const { schemaNames, schemaText } = await import('../schemas.ts')
