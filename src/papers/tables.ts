@@ -1,5 +1,6 @@
 // Reference tables on a terminal and as CSV: value, unit, source, how obtained, and what uses it.
 import type { MemoryOut, SourceOut, TableFigure, TableOut } from '../estimate/tables-output.ts'
+import { toDigits } from '../estimate/told.ts'
 import { printable } from '../findings/printable.ts'
 import { csvLine } from './csv.ts'
 import type { Look } from './look.ts'
@@ -7,9 +8,12 @@ import { asciiOnly } from './terminal/ascii.ts'
 import { columns, padLeft, padRight, wrap } from './terminal/sheet.ts'
 import { unitWord } from './terminal/words.ts'
 
-const GAP = 2, NARROW = 14, MOST = 16
+const GAP = 2, NARROW = 14, MOST = 16, SIX = 6
 const letter = (i: number): string => (i < LETTERS.length ? LETTERS[i]! : `${i}`)
 const LETTERS = 'abcdefghijklmnopqrstuvwxyz'
+
+/** To six digits: a third has no end. */
+const valued = (v: number | string): string => (typeof v === 'number' ? String(toDigits(v, SIX)) : v)
 
 const text = (lines: readonly string[], look: Look): string => `${lines.map(l => (look.ascii ? asciiOnly(printable(l)) : printable(l)).trimEnd()).join('\n')}\n`
 const para = (t: string, look: Look, indent = 0): string[] => wrap(t, look.width - indent).map(l => ' '.repeat(indent) + l)
@@ -39,10 +43,10 @@ export function terminalTable(t: TableOut, look: Look): string {
   const names = [...new Set(t.figures.map(f => f.figure))], rows = [...by]
   const unitsOf = (n: string): string => unitWord(t.figures.find(f => f.figure === n && f.unit !== '')?.unit ?? '')
   const even = names.length <= MOST
-  const asGrid = even ? grid(['', ...names.map(n => `${n}\n${n.includes('.') && n !== names.find(x => x.includes('.')) ? '' : unitsOf(n)}`), ''], rows.map(([row, fs]) => [row, ...names.map(n => String(fs.find(f => f.figure === n)?.value ?? '')), mark(fs[0]!)]), [false, ...names.map(n => t.figures.every(f => f.figure !== n || typeof f.value === 'number')), false], look.width) : undefined
+  const asGrid = even ? grid(['', ...names.map(n => `${n}\n${n.includes('.') && n !== names.find(x => x.includes('.')) ? '' : unitsOf(n)}`), ''], rows.map(([row, fs]) => [row, ...names.map(n => valued(fs.find(f => f.figure === n)?.value ?? '')), mark(fs[0]!)]), [false, ...names.map(n => t.figures.every(f => f.figure !== n || typeof f.value === 'number')), false], look.width) : undefined
   const wide = Math.max(NARROW, ...t.figures.map(f => columns(f.row))) + GAP
   const lines = asGrid ?? t.figures.flatMap(f => {
-    const told = `${f.value} ${unitWord(f.unit)}`.trim() + `  ${f.figure}` + (mark(f) === '' ? '' : `  ${mark(f)}`)
+    const told = `${valued(f.value)} ${unitWord(f.unit)}`.trim() + `  ${f.figure}` + (mark(f) === '' ? '' : `  ${mark(f)}`)
     return wide + NARROW > look.width ? [...para(f.row, look), ...para(told, look, GAP * 2)] : wrap(told, look.width - wide).map((l, i) => (i === 0 ? padRight(f.row, wide) : ' '.repeat(wide)) + l)
   })
   const uses = [...(t.use === undefined ? [] : [`use: ${t.use}`]), ...(t.usedBy.formulas.length > 0 ? [`taken by the formulas: ${t.usedBy.formulas.join(', ')}`] : []),
@@ -69,7 +73,7 @@ export function terminalMemory(list: readonly MemoryOut[], look: Look): string {
     const head = `${m.table}: ${m.source}`
     if (head !== before) lines.push(...(before === '' ? [] : ['']), ...para(head, look))
     before = head
-    lines.push(...para(`${m.row === m.figure ? '' : `${m.row}, `}${m.figure}: ${m.value} ${unitWord(m.unit)}`.trimEnd() + `  (${m.howSure})`, look, GAP * 2))
+    lines.push(...para(`${m.row === m.figure ? '' : `${m.row}, `}${m.figure}: ${valued(m.value)} ${unitWord(m.unit)}`.trimEnd() + `  (${m.howSure})`, look, GAP * 2))
   }
   return text(lines, look)
 }
