@@ -32,6 +32,10 @@ const priced = (company: CompanyFile, text = JOB): EstimateOut => {
 /** Half up, in whole numbers. */
 const share = (cents: number, hundredthsOfPct: number): number => Math.floor((2 * cents * hundredthsOfPct + 10000) / 20000)
 
+test.each([[9.1, 10], [16.7, 20], [20, 25], [25, 100 / 3], [33.3, 50], [40, 200 / 3]])('a price at a margin of %f %% carries a markup of %f %% (the same table, the other way)', (marginPct, markup) => {
+  expect(markupOf.fn({ priceCents: sale.fn({ costCents: 1e7, marginPct }), costCents: 1e7 })).toBeCloseTo(markup, 0)
+})
+
 describe('a price worked by hand: wage from its parts, 26 h, materials $1,450 with tax, an electrician at $380', () => {
   const { company } = shelf(demoPrices, { ...unpaid, builtUpWage: PARTS }).for(TARGET)
   test('$24.00 and 40.15 % make $33.64 for each paid hour, and at 80 % $42.05 for each productive one', () => {
@@ -56,7 +60,8 @@ describe('a price worked by hand: wage from its parts, 26 h, materials $1,450 wi
   })
 })
 
-test.each([[10, 9.1], [20, 16.7], [25, 20], [33, 24.8], [50, 33.3], [67, 40.1]])('a markup of %i %% is a margin of %f %%', (markup, margin) => {
+// Markup and the margin it leaves: the table of a remodeling trade journal on managing markups, to the digit it prints (33 and 67 there are a third and two thirds: 25 and 40 %).
+test.each([[10, 9.1], [20, 16.7], [25, 20], [100 / 3, 25], [33, 24.8], [50, 33.3], [200 / 3, 40], [67, 40.1]])('a markup of %f %% is a margin of %f %%', (markup, margin) => {
   expect(marginOf.fn({ priceCents: 100 + markup, costCents: 100 })).toBeCloseTo(margin, 1)
   expect(markupOf.fn({ priceCents: 100 + markup, costCents: 100 })).toBeCloseTo(markup, 9)
 })
