@@ -119,7 +119,7 @@ export function goodsOf(books: readonly PriceBook[]): { forJob(wish: Wish, taken
           const same = (p.role === 'blown' ? blown : byItem).get(p.item) ?? []
           // Of each other book the same item, else its first in the role that does no less.
           const others = p.role === 'blown' || named[p.role] === p.item ? [] : books.flatMap((_, nth) => (same.some(s => s.nth === nth) ? [] : (byRole.get(p.role) ?? []).find(o => o.nth === nth && o.available && standsFor(o, p)) ?? []))
-          return [...same.filter(s => s.available && (s.role === 'blown' || standsFor(s, p))), ...others].filter(o => o.supplier !== p.supplier || o.item !== p.item)
+          return [...same.filter(s => s.available && (s.role === 'blown' || standsFor(s, p))), ...others].filter((o, i, all) => (o.supplier !== p.supplier || o.item !== p.item) && all.findIndex(x => x.nth === o.nth && x.item === o.item) === i)
         },
       }
     },

@@ -114,6 +114,11 @@ describe('in files and on papers', () => {
     expect(out.replace(/\s+/g, ' ')).toContain(`from second supply for ${(Math.round(of(plain, SEALANT).charged * 450) / 100).toFixed(2)}; first supply ${(of(plain, SEALANT).totalCents / 100).toFixed(2)}.`)
     expect(out).toContain('main book and other book of 2026-02-01')
   })
+  test('a product in several roles is offered once', async () => {
+    const e = await priced([main, other(demoPrices.products)]), inRoles = e.materials.filter(m => demoPrices.products.filter(p => p.item === m.item).length > 1)
+    expect(inRoles.length).toBeGreaterThan(0)
+    for (const m of inRoles) expect(m.offers).toHaveLength(1)
+  })
   test('one file given twice is one book; books without a supplier go by their names', async () => {
     const files = { 'a.job.yaml': JOB, 'p.yaml': JSON.stringify(demoPrices) }
     expect((JSON.parse((await lidwork('estimate a.job.yaml --json --prices p.yaml --prices p.yaml', { files })).out) as EstimateOut).basis.priceBooks).toBeUndefined()
