@@ -3,10 +3,11 @@ import type { Books } from '../books/books.ts'
 import type { JobFile } from '../job/job-file.ts'
 import { flueGas } from '../reference/draft.ts'
 import { sourceOf } from '../reference/table.ts'
-import { applianceName, drafts, type Appliance } from '../scope/appliances.ts'
+import { applianceName, drafts, hasVent, type Appliance } from '../scope/appliances.ts'
 import { draftLimit } from '../scope/draft-limit.ts'
 import { coLevels } from '../scope/hazards/carbon-monoxide.ts'
 import { given, type Quantity } from '../units/quantity.ts'
+import { a as withArticle } from '../units/words.ts'
 import type { Step } from './order.ts'
 
 export interface Reading {
@@ -38,9 +39,9 @@ export function readingsOf({ appliances = [], tests = {} }: Pick<JobFile, 'appli
 /** What the readings of one flame may be at most; draft and spillage only where it has a vent. */
 export function flameLimits(a: Appliance, drafting: readonly Appliance[], books: Books) {
   const practice = 'home performance practice (from memory, medium)'
-  const vented = a.vent !== 'unvented' && a.kind !== 'oven' && a.kind !== 'dryer', gas = flueGas.rows.find(r => r.kind === a.kind)
+  const vented = hasVent(a), gas = flueGas.rows.find(r => r.kind === a.kind)
   return {
-    basis: gas?.basis ?? 'air free', ...(gas ? { flueCoPpm: books.start(`co-flue-${gas.kind}`, gas.ppm, 'ppm', `carbon monoxide in the flue gas of a ${applianceName(a)}, ${gas.basis}, at most`, `${sourceOf(flueGas, gas)} (from memory, medium)`) } : {}),
+    basis: gas?.basis ?? 'air free', ...(gas ? { flueCoPpm: books.start(`co-flue-${gas.kind}`, gas.ppm, 'ppm', `carbon monoxide in the flue gas of ${withArticle(applianceName(a))}, ${gas.basis}, at most`, `${sourceOf(flueGas, gas)} (from memory, medium)`) } : {}),
     ...(vented ? { vent: { pulledDownPa: draftLimit(a, drafting, books), spillageWarm: books.start('spillage-warm', 60, 's', 'spillage at start with a warm vent, at most', practice), spillageCold: books.start('spillage-cold', 300, 's', 'spillage at start with a cold vent, at most', practice) } } : {}),
   }
 }

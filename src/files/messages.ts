@@ -5,6 +5,7 @@ import { printable } from '../findings/printable.ts'
 import { nearest } from '../findings/suggest.ts'
 import { colonWithoutSpace } from './yaml.ts'
 import { asNumberText, notANumber, ranged, unitWords } from './number-texts.ts'
+import { a } from '../units/words.ts'
 import { isRecord, ofKind, own, placeIn, type FileKind, type Node, type Place } from './schema.ts'
 
 /** A fault as the validator reports it. */
@@ -14,11 +15,12 @@ export interface Fault { readonly instancePath: string; readonly keyword: string
 export interface Typed { readonly data: unknown; readonly places: SourcePlaces; readonly bare: ReadonlyMap<string, string | undefined> }
 
 const MOST_SHOWN = 40
+/** Keys that a sentence would take for words of its own. */
+const SMALL_WORDS = ['in', 'at', 'of', 'on', 'by', 'was']
 /** A floor as an example. */
 const PAIR = '[48, 28]'
 const MOST_WORDS = 12
 
-const a = (word: string): string => `${/^[aeiou]/i.test(word) ? 'an' : 'a'} ${word}`
 const listed = (words: readonly string[], last = 'or'): string => (words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)!}`)
 const short = (text: string): string => {
   const line = printable(text.split('\n', 1)[0]!.trim())
@@ -115,7 +117,7 @@ class Messages {
     for (const key of missing) {
       if (taken.has(key)) continue
       const child = own(node.properties, key)
-      const { path: _, ...shared } = this.finding('key-missing', path, `no ${key} in ${path === '' ? 'the file' : holder}`, `needed here; it stands for ${without(child?.description) || key}`, this.lineToAdd(key, child ?? {}))
+      const { path: _, ...shared } = this.finding('key-missing', path, `no ${key}${SMALL_WORDS.includes(key) ? ':' : ''} in ${path === '' ? 'the file' : holder}`, `needed here; it stands for ${without(child?.description) || key}`, this.lineToAdd(key, child ?? {}))
       out.push({ ...shared, path, ...this.pointAt(path, value) })
     }
     return out

@@ -35,7 +35,7 @@ function place({ basis }: EstimateOut): string {
 
 function books({ basis: { priceBook, priceBooks, company } }: EstimateOut): string {
   const named = [...new Set((priceBooks ?? [priceBook]).map(b => b.dated === priceBook.dated ? b.name : `${b.name} of ${b.dated}`))].join(' and ')
-  const prices = priceBooks ? `prices ${named}` : priceBook.demo ? 'demo prices' : `prices ${priceBook.name}`, firm = company.demo ? 'demo company' : company.name
+  const prices = !priceBooks && priceBook.demo ? 'demo prices' : /\bprices?\b/i.test(named) ? named : `prices ${named}`, firm = company.demo ? 'demo company' : company.name
   return priceBook.dated === company.dated ? `${prices}, ${firm}, ${company.dated}` : `${prices} ${priceBook.dated}, ${firm} ${company.dated}`
 }
 
@@ -139,9 +139,9 @@ function areas(e: EstimateOut, on: Sheet): void {
 const INDENT = 5
 
 function areaSentence(a: AreaOut, product: string | undefined): string {
-  const size = `${a.id}, ${words(a.kind)}, ${figure(a.areaFt2)}${NB}ft²${a.netAreaFt2 === a.areaFt2 ? '' : ` (${figure(a.netAreaFt2)}${NB}ft² net)`}`
+  const size = `${a.id === a.kind ? '' : `${a.id}, `}${words(a.kind)}, ${figure(a.areaFt2)}${NB}ft²${a.netAreaFt2 === a.areaFt2 ? '' : ` (${figure(a.netAreaFt2)}${NB}ft² net)`}`
   if (a.stoppedBy.length > 0) return `${size}: nothing is blown in this price, ${a.stoppedBy.map(s => (s === 'declined' ? 'the owner keeps an opening open' : `stopped by ${s}`)).join(', ')}.`
-  if (a.existingR === undefined) return `${words(a.kind)} ${a.id}, ${figure(a.areaFt2)}${NB}ft²: left out; the line beside it is closed and dammed.`
+  if (a.existingR === undefined) return `${a.id === a.kind ? words(a.kind) : `${words(a.kind)} ${a.id}`}, ${figure(a.areaFt2)}${NB}ft²: left out; the line beside it is closed and dammed.`
   if (product === undefined) return `${size}: left as it is.`
   const ruler = a.topOfFillInitialIn === undefined ? '' : `, to ${depth(a.topOfFillInitialIn).replace(' ', NB)}${NB}in on the ruler`
   const really = a.averageR === undefined ? '' : ` ${a.finalR === undefined ? 'The' : `Nominal ${workedR(a.finalR)}; the`} ${a.kind === 'knee-wall' ? 'wall' : 'ceiling'} will average ${workedR(a.averageR)}${a.targetR === undefined ? '' : ` of ${plainFigure(a.targetR)}${short(a.averageR, a.targetR)}`}.${edgeWords(a)}`

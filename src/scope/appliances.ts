@@ -4,6 +4,7 @@ import { personHours } from '../calc/arithmetic.ts'
 import type { Books } from '../books/books.ts'
 import { dayNumber } from '../files/dates.ts'
 import { exactly, work } from '../units/quantity.ts'
+import { a as withArticle } from '../units/words.ts'
 import { itself, TIGHTENING, type Clearable, type Found, type Gate, type Measure, type Task } from './kind.ts'
 
 export const applianceSchema = f.fields({
@@ -24,7 +25,6 @@ export type Appliance = f.Static<typeof applianceSchema>
 export const combustionClearable: readonly Clearable[] = [{ kind: 'combustion-test', outside: true }]
 
 const NAMES: Readonly<Record<Appliance['kind'], string>> = { 'water-heater': 'water heater', furnace: 'furnace', boiler: 'boiler', 'room-heater': 'room heater', oven: 'oven', fireplace: 'fireplace', dryer: 'dryer', other: 'appliance' }
-const VENTS: Readonly<Record<Appliance['vent'], string>> = { 'natural-draft': 'natural-draft', 'fan-assisted': 'fan-assisted', sealed: 'sealed', unvented: 'unvented', none: '', unknown: '(vent not looked at)' }
 
 export const applianceName = (a: Appliance): string => NAMES[a.kind]
 /** Its flame shares air with the rooms. */
@@ -32,8 +32,15 @@ export const takesRoomAir = (a: Appliance): boolean => a.fuel !== 'electric' && 
 
 /** A fire that no draft test can prove: it draws as it pleases. */
 const solidFuel = (a: Appliance): boolean => a.fuel === 'wood' && a.vent !== 'sealed'
-/** Its draft can be tested. */
+/** A combustion test proves it, by draft or by its carbon monoxide. */
 export const drafts = (a: Appliance): boolean => takesRoomAir(a) && !solidFuel(a)
+
+/** Its gases go up a vent that draws; an oven and a dryer have none that a draft test could read. */
+export const hasVent = ({ kind, vent }: Appliance): boolean => vent !== 'unvented' && kind !== 'oven' && kind !== 'dryer'
+/** Its gases go into the rooms by design: what a test reads is their carbon monoxide. */
+const intoRooms = ({ kind, vent }: Appliance): boolean => vent === 'unvented' || kind === 'oven'
+/** What it is: an unvented gas oven; a vent that nobody looked at is said behind it. */
+const described = (a: Appliance): string => withArticle([a.vent === 'none' || a.vent === 'unknown' ? '' : a.vent, a.fuel, applianceName(a)].filter(Boolean).join(' ')) + (a.vent === 'unknown' ? ' (vent not looked at)' : '')
 
 /** A pass in the file opens nothing that was never shut; no test is a hold, a failed test is a stop. */
 export function applianceGate({ item, at }: Found<Appliance>, stale?: string): Gate | undefined {
@@ -41,11 +48,11 @@ export function applianceGate({ item, at }: Found<Appliance>, stale?: string): G
   const name = applianceName(item)
   const shared = { where: item.at, in: 'house', of: item.id, stops: { phases: TIGHTENING, places: [] }, clearable: combustionClearable }
   if (item.vent === 'unvented' && item.mainHeat === 'yes') return { ...shared, code: 'unvented-main-heat', state: 'stop', path: `${at}/mainHeat`, why: `the ${name} heats the house and gives all its gases and water to the rooms: a tighter house keeps them`, clearedBy: 'a vented heater in its place: list that', clearable: [{ kind: 'heater-removed', license: true, outside: true }] }
-  if (item.test?.result === 'fail') return { ...shared, code: 'combustion-failed', state: 'stop', path: `${at}/test`, since: item.test.on, why: `the ${name} failed its combustion test: sealing may bring its gases into the rooms`, clearedBy: 'repair by a licensed HVAC contractor, then a passed test (appliances[].test)' }
-  if (solidFuel(item)) return { ...shared, code: 'solid-fuel', state: 'hold', path: at, why: `a draft test proves nothing for a ${name} that burns wood: a tighter house may pull its smoke into the rooms`, clearedByTask: `ready-${item.id}`,
+  if (item.test?.result === 'fail') return { ...shared, code: 'combustion-failed', state: 'stop', path: `${at}/test`, since: item.test.on, why: `the ${name} failed its combustion test: ${intoRooms(item) ? 'a tighter house keeps its gases' : 'sealing may bring its gases into the rooms'}`, clearedBy: 'repair by a licensed HVAC contractor, then a passed test (appliances[].test)' }
+  if (solidFuel(item)) return { ...shared, code: 'solid-fuel', state: 'hold', path: at, why: `a draft test proves nothing for ${withArticle(name)} that burns wood: a tighter house may pull its smoke into the rooms`, clearedByTask: `ready-${item.id}`,
     clearedBy: 'air of its own from outdoors or tight doors, a carbon monoxide alarm beside it, and the owner’s signed instruction', clearable: [{ kind: 'owner-instruction' }], condition: `The price holds only if the ${name} (${item.at}) has its own air or tight doors, and the owner is instructed, before work starts.` }
   if (item.test?.result === 'pass' && stale === undefined) return undefined
-  return { ...shared, code: 'combustion-untested', state: 'hold', path: at, why: stale ?? `a ${VENTS[item.vent]} ${item.fuel} ${name} that nobody has tested may spill once the house is tighter`.replace(/  +/g, ' '), clearedBy: 'a passed combustion test by a certified tester (appliances[].test)',
+  return { ...shared, code: 'combustion-untested', state: 'hold', path: at, why: stale ?? (intoRooms(item) ? `${described(item)} gives its gases to the rooms, and nobody has tested its carbon monoxide: a tighter house keeps them longer` : `${described(item)} that nobody has tested may spill once the house is tighter`), clearedBy: 'a passed combustion test by a certified tester (appliances[].test)',
     clearedByTask: 'test-combustion-in', condition: `The price holds only if the ${name} (${item.at}) passes its combustion test before work starts.` }
 }
 

@@ -37,6 +37,9 @@ export interface AreaMeasure extends Measure {
   readonly fillFigures: readonly string[]
 }
 
+/** What an attic is entered by, as the crew calls it. */
+export type WayIn = 'hatch' | 'stair' | 'door'
+
 /** What an area may know of the house around it. */
 export interface FloorAround {
   readonly eaves: readonly Found<Eave>[]
@@ -45,6 +48,8 @@ export interface FloorAround {
   readonly fillAt?: string
   /** Sides of the largest way in of the house, shorter first. */
   readonly hatchIn?: readonly [Quantity, Quantity]
+  /** What people climb in by: of this area, else of the house. */
+  readonly wayIn?: WayIn
   /** The file has no list of eaves at all. */
   readonly eavesUnknown?: boolean
 }

@@ -5,10 +5,12 @@ import { markers } from '../calc/fill.ts'
 import type { BlownProduct, Books } from '../books/books.ts'
 import { priceAt } from '../books/price-at.ts'
 import { exactly, total, work, type Quantity } from '../units/quantity.ts'
+import type { WayIn } from './area-kind.ts'
 import { cutTo, fillOf, type Task } from './kind.ts'
 
 export interface Blow {
   readonly id: string
+  readonly wayIn: WayIn
   readonly chosen: BlownProduct
   readonly bagCount: Quantity<'bag'>
   readonly netAreaFt2: Quantity<'ft2'>
@@ -25,7 +27,7 @@ export function bagsCents(bags: Quantity<'bag'>, { wastePct, pack, ...product }:
 }
 
 /** Heights are read from the ceiling plane to the blown top. */
-export function blowTasks({ id, chosen, bagCount, netAreaFt2, thousands, topInitial, headroom, access }: Blow, books: Books): Task[] {
+export function blowTasks({ id, wayIn, chosen, bagCount, netAreaFt2, thousands, topInitial, headroom, access }: Blow, books: Books): Task[] {
   const plain = exactly(1, 'factor', 'no access factor on this work')
   const hours = (amount: Quantity, rateId: string, starting: number, per: string, factor: Quantity<'factor'> = access) =>
     work(personHours, { amount, rate: books.rate(rateId, starting, per), access: factor })
@@ -35,11 +37,11 @@ export function blowTasks({ id, chosen, bagCount, netAreaFt2, thousands, topInit
   const markerCount = work(markers, { areaFt2: netAreaFt2 })
   const top = cutTo(topInitial)
   return [{
-    id: `markers-${id}`, title: `Set depth markers in ${id} at ${top} in facing the hatch, and the card`, count: markerCount.value, phase: 'contain', work: 'marker', touches: [id], serves: fillOf(id), role: 'helper',
+    id: `markers-${id}`, title: `Set depth markers in ${id} at ${top} in facing the ${wayIn}, and the card`, count: markerCount.value, phase: 'contain', work: 'marker', touches: [id], serves: fillOf(id), role: 'helper',
     personHours: total('h', { markers: hours(markerCount, 'depth-marker', 0.03, 'each'), card: hours(exactly(1, 'each', 'one card to an area'), 'depth-card', 0.1, 'each') }),
-    needs: [{ item: books.product('depth-marker').item, quantity: markerCount }], cautions: ['Step on framing only.'], proof: 'photo toward the hatch',
+    needs: [{ item: books.product('depth-marker').item, quantity: markerCount }], cautions: ['Step on framing only.'], proof: `photo toward the ${wayIn}`,
   }, {
-    id: `blow-${id}`, title: `Blow ${id}, far end to hatch, to ${top} in at the markers`, phase: 'insulate', work: 'blow', touches: [id], buries: [id], serves: fillOf(id), role: 'hose',
+    id: `blow-${id}`, title: `Blow ${id}, far end to ${wayIn}, to ${top} in at the markers`, phase: 'insulate', work: 'blow', touches: [id], buries: [id], serves: fillOf(id), role: 'hose',
     personHours: work(personHours, { amount: bagCount, rate: bagRate, access: work(blowFactor, { headroom }) }),
     needs: [{ item: chosen.item, quantity: bagCount }], cautions: ['Respirator and eye cover.', 'Step on framing only.', 'Heat: water, breaks, a partner.', 'Two-way signal with the feeder.'], proof: 'bag tally, photo of each marker',
   }, {

@@ -7,6 +7,7 @@ import type { Finding } from '../findings/finding.ts'
 import { ductGaps, stretchOut } from '../reference/ducts.ts'
 import { fromRow } from '../reference/table.ts'
 import { asTape } from '../units/tape.ts'
+import { a } from '../units/words.ts'
 import { exactly, given, total, work, type Quantity } from '../units/quantity.ts'
 import { CAUTION, declinable, itself, takes, timesOf, type AreaAround, type Figures, type Found, type Measure, type Need, type Task } from './kind.ts'
 
@@ -50,7 +51,7 @@ export function ductFaults({ item, at }: Found<Duct>): Finding[] {
   const say = (code: string, path: string, says: string, why: string, mend: string): void => { out.push({ code, severity: 'error', path, says, why, mend }) }
   const round = item.shape === 'round'
   if (round ? item.diameterIn === undefined : item.sizeIn === undefined) say('duct-size-missing', `${at}/shape`, `shape: ${item.shape} without ${round ? 'diameterIn' : 'sizeIn'}`, 'its skin, joints and wrap follow from its size', round ? 'write diameterIn: 6' : 'write sizeIn: [14, 8]')
-  if (round ? item.sizeIn !== undefined : item.diameterIn !== undefined) say('duct-size-other-shape', `${at}/${round ? 'sizeIn' : 'diameterIn'}`, `${round ? 'sizeIn' : 'diameterIn'} on a ${item.shape} duct`, `a ${item.shape} duct has ${round ? 'a diameter' : 'two sides'}`, `correct shape:, or write ${round ? 'diameterIn' : 'sizeIn'}: in its place`)
+  if (round ? item.sizeIn !== undefined : item.diameterIn !== undefined) say('duct-size-other-shape', `${at}/${round ? 'sizeIn' : 'diameterIn'}`, `${round ? 'sizeIn' : 'diameterIn'} on ${a(item.shape)} duct`, `${a(item.shape)} duct has ${round ? 'a diameter' : 'two sides'}`, `correct shape:, or write ${round ? 'diameterIn' : 'sizeIn'}: in its place`)
   if (item.shape === 'square' && item.sizeIn && item.sizeIn[0] !== item.sizeIn[1]) say('duct-not-square', `${at}/sizeIn`, `${asTape(item.sizeIn[0])} × ${asTape(item.sizeIn[1])} in`, 'the sides of a square duct are alike', 'write shape: rectangular, or correct a side')
   if (item.material === 'panned' && item.use !== 'return') say('panned-not-return', `${at}/material`, 'a panned supply', 'only returns are panned', 'correct material: or use:')
   if (item.material === 'flex' && !round) say('flex-not-round', `${at}/shape`, `flex, ${item.shape}`, 'flexible duct is round', 'correct material: or shape:')

@@ -8,7 +8,7 @@ import { fanFlows } from '../reference/draft.ts'
 import { fromRow } from '../reference/table.ts'
 import { exactly, given, total, work, type Quantity } from '../units/quantity.ts'
 import { leakExponent } from './air-cut.ts'
-import { drafts, type Appliance } from './appliances.ts'
+import { drafts, hasVent, type Appliance } from './appliances.ts'
 import { draftLimit } from './draft-limit.ts'
 import { itself, TIGHTENING, type Found, type Gate, type Measure, type Task } from './kind.ts'
 
@@ -44,7 +44,7 @@ export function exhaustMeasure({ item, at }: Found<Exhaust>, flame: boolean, boo
 
 /** All that can run together against the tightest limit of what drafts: it can raise a warning, and lowers nothing. */
 export function draftWarning(exhausts: readonly Found<Exhaust>[], appliances: readonly Appliance[], house: { readonly cfm50?: Quantity<'cfm'>; /** The most that the plan may take off it. */ readonly cut?: Quantity<'cfm'> }, books: Books): Measure | undefined {
-  const drafting = appliances.filter(drafts), running = exhausts.filter(e => e.item.kind !== 'power-attic-fan' && e.item.kind !== 'whole-house-fan')
+  const drafting = appliances.filter(a => drafts(a) && hasVent(a)), running = exhausts.filter(e => e.item.kind !== 'power-attic-fan' && e.item.kind !== 'whole-house-fan')
   if (house.cfm50 === undefined || drafting.length === 0 || running.length === 0) return undefined
   // Of several hoods the largest runs; all else together.
   const flow = ({ item, at }: Found<Exhaust>): Quantity<'cfm'> => { const r = fanFlows.rows.find(x => x.kind === item.kind)!; return item.cfm === undefined ? fromRow(fanFlows, r, r.cfm, 'cfm', r.kind) : given(item.cfm, 'cfm', `${at}/cfm`) }

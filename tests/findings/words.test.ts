@@ -27,6 +27,11 @@ describe('nearest', () => {
   test('a word of one or two letters is not every other word', () => { expect(nearest('no', ['ic', 'w'])).toBeUndefined() })
 })
 
+describe('two letters', () => {
+  // On a keyboard n lies beside m, b, h and j; of the states MO alone is N O with one such slip.
+  test.each([['NO', 'MO'], ['mo', 'MO'], ['XT', 'TX'], ['IM', 'MI'], ['NX', 'NC'], ['ZZ', undefined], ['QQ', undefined], ['MM', undefined]])('%s: %s', (word, meant) => { expect(nearest(word, 'MO CO NC CT TX MI MN NM'.split(' '))).toBe(meant) })
+})
+
 describe('printable', () => {
   test.each([
     ['plain, with \u00bd and \u00b2', 'plain, with \u00bd and \u00b2'], ['\u001b[2J', '\\u001b[2J'], ['a\nb\tc\r', 'a\\nb\\tc\\r'], ['\u009b2J', '\\u009b2J'], ['\u007f', '\\u007f'],

@@ -22,7 +22,7 @@ export function addPapers(root: Command, run: Run): void {
       const chosen = only?.split(','), names = papers.map(p => p.name)
       for (const name of chosen ?? []) if (!names.includes(name)) {
         const meant = (await import('../../findings/suggest.ts')).nearest(name, names)
-        await run.fail(exit.wrongUse, `there is no paper ${name}${meant === undefined ? '' : `; did you mean ${meant}?`} The papers: ${names.join(', ')}`)
+        await run.fail(exit.wrongUse, `there is no paper ${name}${meant === undefined ? '' : `; did you mean ${meant}?`}${meant === undefined ? '.' : ''} The papers: ${names.join(', ')}`)
         return
       }
       const files = await inputs(run, words)

@@ -34,7 +34,7 @@ export function airAndEnergy(e: EstimateOut, on: Sheet): void {
   if (flames) add('flames', 'Draft and CO are tested before and after; no figure here takes the place of a test.')
   if (d && d.cases.length > 1) add('ducts', `of the heat sent out, what arrives: ${d.cases.map(c => `${CASES[c.id]} ${figure(c.averageShare * 100)}%`).join(', ')}.`)
   if (s?.billCentsLow !== undefined) {
-    const payback = s.paybackYearsLow === undefined ? 'longer than 50 years' : s.paybackYearsHigh === undefined ? `${two(s.paybackYearsLow)} years to longer than 50` : `${rangeOf(s.paybackYearsLow, s.paybackYearsHigh)} years`
+    const payback = s.paybackYearsLow === undefined ? 'more than 50 years' : s.paybackYearsHigh === undefined ? `${two(s.paybackYearsLow)} to more than 50 years` : `${rangeOf(s.paybackYearsLow, s.paybackYearsHigh)} years`
     add('saving', `${dollars(s.billCentsLow) === dollars(s.billCentsHigh!) ? `at most ${dollars(s.billCentsHigh!)} a year` : `${rangeOf(s.billCentsLow, s.billCentsHigh!, dollars)} a year, expect ${dollars(s.billCentsExpected!)}`}${s.capped ? ', capped' : ''}; pays back in ${payback}. Savings vary: a range, not a promise.`)
     add('', `${rangeOf(s.fuelUnitsLow!, s.fuelUnitsHigh!)}${NB}${s.fuelUnit} ${FUELS[s.fuel!] ?? `of ${s.fuel}`}${s.coolingKwhLow === undefined ? '' : `, ${rangeOf(s.coolingKwhLow, s.coolingKwhHigh!)}${NB}kWh of cooling`}; degree days: ${s.degreeDaysFrom}.`)
     for (const p of s.parts ?? []) add('', `${PARTS[p.id]}: ${p.heatingBtu === 0 ? 'not counted here,' : `${dollars(p.billCents)} a year of heating`}${p.priceCents === undefined ? '' : ` for $${figure(p.priceCents / 100)} of the price`}`)

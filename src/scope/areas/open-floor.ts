@@ -138,7 +138,7 @@ export function floorTakeoff(found: Found<Floor>, books: Books, around: FloorAro
   findings.push(...eaves.findings)
 
   if (batt && rowOf) tasks.push(layTask(id, batt, netAreaFt2, thousands, access, books))
-  if (chosen && bagCount) tasks.push(...blowTasks({ id, chosen, bagCount, netAreaFt2, thousands, topInitial, headroom, access }, books))
+  if (chosen && bagCount) tasks.push(...blowTasks({ id, wayIn: around.wayIn ?? 'hatch', chosen, bagCount, netAreaFt2, thousands, topInitial, headroom, access }, books))
 
   const lowShare = books.start('low-heel-share', 1 / 3, 'fraction', 'fill at the wall, of the full depth, under which a heel counts as low', 'judgment')
   if (rowOf && eaves.wallDepthIn && eaves.wallDepthIn.value < topSettled.value * lowShare.value) findings.push({ code: 'low-heel', severity: 'note', path: `${at}/heelIn`, says: `${asTape(item.heelIn)} in of heel leave ${asTape(Math.floor(eaves.wallDepthIn.value * 2) / 2)} in of fill at the wall`, why: `the middle gets ${asTape(Math.floor(topSettled.value * 2) / 2)} in`, mend: 'tell the owner; batts of more R an inch or covered foam board along the eave raise the strip, a smaller air gap does too where the code allows it' })

@@ -42,10 +42,10 @@ export const exhaustFan = opening({
     const lengthIn = side(0), widthIn = side(1)
     const sealant = books.product(hot ? 'hot-sealant' : 'seam-sealant')
     const seal = takes([sealant, work(bead, { runIn: work(edge, { lengthIn, widthIn }), beadIn: hot ? hotBead(books) : seamBead(books) })])
-    const materials = [...seal.materials]
+    const materials = [...seal.materials], dryer = item.serves === 'laundry', its = dryer ? 'laundry duct' : 'fan'
     const base = { touches: [item.in], serves: itself, closes: id, role: 'crew', size: 'medium' } as const
     const tasks: Task[] = [{
-      ...base, id: `seal-${id}`, title: 'Seal the fan’s housing to the ceiling', phase: 'seal', work: hot ? 'hot-seal' : 'small-hole', hot, needs: seal.needs,
+      ...base, id: `seal-${id}`, title: dryer ? 'Seal round the laundry duct at the ceiling' : 'Seal the fan’s housing to the ceiling', phase: 'seal', work: hot ? 'hot-seal' : 'small-hole', hot, needs: seal.needs,
       personHours: work(personHours, { amount: one, rate: books.rate('fan-housing', 0.3, 'each'), access: area.access }),
       cautions: [CAUTION.power, ...(hot ? ['Has a heater, or nobody knows: no foam, nothing combustible inside its dam.'] : []), 'Keep the damper and the motor’s cooling holes free.', CAUTION.framing], proof: 'photo',
     }]
@@ -60,11 +60,11 @@ export const exhaustFan = opening({
         ...base, id: `roof-cap-${id}`, title: 'Roofer: cut in and flash a roof cap with a damper', phase: 'ducts', work: 'roof-cut', role: 'roofer', needs: cap.needs,
         personHours: exactly(0, 'h', 'the roofer’s own'), subcontractCents: work(lineCents, { amount: one, unitPriceCents: books.subcontract('roof-cap') }), cautions: ['Fall protection; the roof’s warranty is the roofer’s.'], proof: 'photo from the roof',
       }, {
-        ...base, id: `reduct-${id}`, title: 'Duct the fan to its roof cap', phase: 'ducts', work: 'fan-duct', needs: duct.needs,
+        ...base, id: `reduct-${id}`, title: dryer ? 'Run the laundry duct to its roof cap' : 'Duct the fan to its roof cap', phase: 'ducts', work: 'fan-duct', needs: duct.needs,
         personHours: work(personHours, { amount: one, rate: books.rate('reduct-fan', 1.5, 'each'), access: area.access }), cautions: [...DUCT_CAUTIONS[item.serves], CAUTION.power, CAUTION.framing], proof: 'photo of the joined duct and of air at the cap',
       })
       if (area.filled) gates.push({
-        code: 'fan-into-attic', state: 'mend', where: item.at, in: item.in, path: `${at}/endsAt`, why: item.endsAt === 'attic' ? 'the fan blows moist air into the attic' : 'the fan blows moist air under the eaves, where the vents draw it in again', stops: { phases: COVERING, places: [item.in] },
+        code: 'fan-into-attic', state: 'mend', where: item.at, in: item.in, path: `${at}/endsAt`, why: item.endsAt === 'attic' ? `the ${its} blows moist air${dryer ? ' and lint' : ''} into the attic` : `the ${its} blows moist air${dryer ? ' and lint' : ''} under the eaves, where the vents draw it in again`, stops: { phases: COVERING, places: [item.in] },
         clearedByTask: `reduct-${id}`, clearedBy: 'own duct to a roof cap, photo of where it ends', clearable: [],
       })
     }
@@ -79,7 +79,7 @@ export const exhaustFan = opening({
         personHours: work(personHours, { amount: work(ductSkin, { roundIn, lengthFt: q('lengthFt'), runs: one }), rate: books.rate('duct-wrap', 0.06, 'ft2 of duct'), access: area.access }), cautions: ['Slope the duct to the outside, joints taped, no sag.', CAUTION.framing], proof: 'photo with the label’s R' })
     }
     const bare = item.endsAt === 'outdoors' && item.serves === 'bath' && item.insulationR === undefined
-    const method = `housing sealed${item.endsAt === 'outdoors' ? wrapped ? ', duct wrapped' : '' : ', ducted to a roof cap'}`, findings: Finding[] = [...(hot ? hotCheck([sealant], at) : []), ...(bare ? [{ code: 'fan-duct-not-looked-at', severity: 'note' as const, path: at, says: 'no insulationR for the fan’s duct', why: 'moist air runs back down a bare duct in a cold attic; its wrap is not in the price', mend: 'look, and write insulationR: 0 where it is bare' }] : [])]
+    const method = `${dryer ? 'sealed at the ceiling' : 'housing sealed'}${item.endsAt === 'outdoors' ? wrapped ? ', duct wrapped' : '' : ', ducted to a roof cap'}`, findings: Finding[] = [...(hot ? hotCheck([sealant], at) : []), ...(bare ? [{ code: 'fan-duct-not-looked-at', severity: 'note' as const, path: at, says: 'no insulationR for the fan’s duct', why: 'moist air runs back down a bare duct in a cold attic; its wrap is not in the price', mend: 'look, and write insulationR: 0 where it is bare' }] : [])]
     if (!hot || !area.filled) return { figures: { method, materials }, tasks, gates, findings }
 
     const keepIn = flueClearance(books), long = work(clearOf, { sizeIn: lengthIn, keepIn }), wide = work(clearOf, { sizeIn: widthIn, keepIn })
