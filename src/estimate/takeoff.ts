@@ -16,6 +16,7 @@ import { areaKinds, hazardKinds, openingKinds, type Opening } from '../scope/ind
 import type { AreaKind, AreaMeasure, WayIn } from '../scope/area-kind.ts'
 import { personHours } from '../calc/arithmetic.ts'
 import { CAUTION, found, part, takes, workOf, type AreaAround, type Found, type Gate, type House, type Kind, type Measure, type OpeningAround } from '../scope/kind.ts'
+import { readingFindings } from './plausible.ts'
 import { guarded } from './guarded.ts'
 import { exactly, given, total, work, type Quantity } from '../units/quantity.ts'
 
@@ -135,6 +136,7 @@ export function takeoff(job: JobFile, books: Books): Taken {
   const vents = atticVents(job.eaves === undefined ? undefined : eaves, job.highVents?.map((v, i) => found(v, `/highVents/${i}`, `high-vent-${i + 1}`)), {
     areaFt2: total('ft2', Object.fromEntries(areas.filter(a => a.measure.floor).map(a => [a.id, a.measure.figures['areaFt2'] as Quantity]))), edition: job.target.code, zone, retarder: areas.every(a => !a.measure.floor || a.measure.retarder),
   }, books)
+  findings.push(...readingFindings(job, books))
   if (vents) house.push({ figures: {}, tasks: [], gates: vents.gates, findings: vents.findings })
   for (const m of [...areas.map(a => a.measure), ...openings.map(o => o.measure), ...ducts.map(d => d.measure), ...house]) findings.push(...m.findings ?? [])
   return { areas, openings, ducts, house, ...(vents ? { vents } : {}), findings }

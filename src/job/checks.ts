@@ -116,12 +116,18 @@ const eaves: Rule = (job, say) => {
     for (const [i, area] of job.areas.entries()) if (hasEaves(area)) say('eaves-missing', `/areas/${i}/id`, `no eaves listed for ${area.id}`, 'taper, baffles and wind blocks are left out of R and price', 'list them under eaves:, or write eaves: [] where no roof edge bears on this ceiling', { severity: 'warning' })
     return
   }
+  for (const area of job.areas.filter(hasEaves)) {
+    const own = job.eaves.filter(e => e.in === area.id), allFt = own.reduce((sum, e) => sum + e.lengthFt, 0), roundFt = area.rectanglesFt.reduce((sum, [a, b]) => sum + a + b, 0) * 2
+    if (allFt > roundFt && own.every(e => e.lengthFt <= roundFt)) say('eaves-longer-than-round', `/eaves/${job.eaves.lastIndexOf(own.at(-1)!)}/lengthFt`, `${allFt} ft of eaves on ${area.id}`, `its rectangles measure ${roundFt} ft all round`, 'measure the eaves or the rectangles again', { severity: 'warning' })
+  }
   for (const [i, eave] of job.eaves.entries()) {
     const area = job.areas.find(a => a.id === eave.in), at = `/eaves/${i}`
     if (!area) continue
     if (!hasEaves(area)) { say('eave-needs-floor', `${at}/in`, `in: ${eave.in}`, `a ${area.kind} has no eave: baffles and taper belong to the floor under the roof edge`, 'write the id of that floor'); continue }
     const perimeterFt = area.rectanglesFt.reduce((sum, [a, b]) => sum + a + b, 0) * 2
+    const longestFt = area.rectanglesFt.reduce((sum, [a, b]) => sum + Math.max(a, b), 0)
     if (eave.lengthFt > perimeterFt) say('eave-too-long', `${at}/lengthFt`, `${eave.lengthFt} ft of eave`, `the rectangles of ${area.id} measure ${perimeterFt} ft all round`, 'measure the eave or the rectangles again')
+    else if (eave.lengthFt > longestFt) say('eave-longer-than-side', `${at}/lengthFt`, `${eave.lengthFt} ft of eave on one side`, `the longest sides of ${area.id} come to ${longestFt} ft`, 'write an entry for each side, or measure again', { severity: 'warning' })
     const most = eave.bays ?? Math.floor(eave.lengthFt * IN_PER_FT / area.joists.spacingIn) + SPARE_BAYS
     if (eave.ventedBays > most) say('more-vented-than-bays', `${at}/ventedBays`, `${eave.ventedBays} vented bays`, eave.bays === undefined ? `${eave.lengthFt} ft at ${area.joists.spacingIn} in has ${most} bays at most` : `the eave has ${eave.bays} bays`, 'count the bays again')
     if ((eave.goodBaffles ?? 0) > eave.ventedBays) say('more-baffles-than-vented', `${at}/goodBaffles`, `${eave.goodBaffles} good baffles`, `only ${eave.ventedBays} bays are vented; goodBaffles counts vented bays whose baffle may stay`, 'count again')
@@ -197,7 +203,16 @@ const revisions: Rule = ({ quote, job: { status } }, say) => {
   if (sent && quote?.sentOn !== undefined && quote.sentOn !== sent.sentOn) say('revision-sent-differs', '/quote/sentOn', `sentOn: ${quote.sentOn}`, `revision ${sent.number} says that it was sent on ${sent.sentOn!}`, 'take sentOn out: the last revision that was sent says it')
 }
 
-const rules: readonly Rule[] = [revisions, unique('areas', 'area'), unique('appliances', 'appliance'), unique('ducts', 'duct'), unique('exhausts', 'fan'), unique('airHandlers', 'air handler'), inScope, inAnArea, ofAnAppliance, ofADuct, target, zone, notFound, eaves, beside, choices, quote, station, dates]
+/** Burning gives no more heat than the fuel holds; a heat pump gives more than it takes. */
+const efficiency: Rule = ({ energy }, say) => {
+  const { fuel, efficiency: gives } = energy?.heating ?? {}
+  if (fuel === undefined || gives === undefined) return
+  const path = '/energy/heating/efficiency', says = `efficiency: ${gives} of ${fuel === 'heat-pump' ? 'a heat pump' : fuel}`
+  if (fuel !== 'heat-pump' && gives > 1) say('efficiency-implausible', path, says, 'only a heat pump gives more heat than goes in', 'write the share, 0.8 for AFUE 80 %; or fuel: heat-pump', { severity: 'warning' })
+  if (fuel === 'heat-pump' && gives < 1) say('efficiency-implausible', path, says, 'a heat pump gives more heat than it takes', 'write its seasonal COP: HSPF ÷ 3.412; or fuel: electric', { severity: 'warning' })
+}
+
+const rules: readonly Rule[] = [revisions, unique('areas', 'area'), unique('appliances', 'appliance'), unique('ducts', 'duct'), unique('exhausts', 'fan'), unique('airHandlers', 'air handler'), inScope, inAnArea, ofAnAppliance, ofADuct, target, zone, notFound, eaves, beside, choices, quote, station, efficiency, dates]
 
 /** All that the rules find in a job that has the right form. */
 export function checks(job: JobFile): Finding[] {

@@ -20,18 +20,18 @@ const cell = (value: string | number): string => (typeof value === 'number' ? St
 export const csvLine = (cells: readonly (string | number)[]): string => cells.map(cell).join(',') + END
 
 /** The one header line of a list, however many jobs follow. */
-export const orderHead = (): string => csvLine([ORDER_FORMAT, 'item', 'name', 'buy', 'unit', 'usedFor', 'supplier', 'code', 'fromStock', 'alternates'])
+export const orderHead = (): string => csvLine([ORDER_FORMAT, 'item', 'name', 'buy', 'unit', 'usedFor', 'supplier', 'code', 'fromStock', 'alternates', 'verdict'])
 
 /** What is on hand, lessened from job to job by what each takes. */
 export type Stock = Map<string, number>
 
 /** What one job needs bought, in whole purchase units, and the steps of the work order that use it. What an earlier job of the list took from stock is no longer there. */
-export function orderLines({ job, materials, tasks }: EstimateOut, stock: Stock = new Map()): string {
+export function orderLines({ job, materials, tasks, verdict }: EstimateOut, stock: Stock = new Map()): string {
   const title = new Map(tasks.map(t => [t.id, `${t.step} ${t.title}`]))
   return materials.map(m => {
     const left = stock.get(m.item) ?? m.onHand ?? 0, taken = fromStock.fn({ packs: m.packs ?? 0, stock: left })
     if (m.onHand !== undefined) stock.set(m.item, minusExactly(left, taken))
     const buy = m.packs === undefined ? m.buy : netOfStock.fn({ packs: m.packs, stock: left })
-    return buy > 0 || taken > 0 ? csvLine([job.id, m.item, m.name, buy, m.buyUnit, m.usedFor.map(id => title.get(id) ?? id).join('; '), m.supplier ?? '', m.code ?? '', taken > 0 ? taken : '', m.alternates.map(a => `${a.buy} ${a.buyUnit} of ${a.name} (${a.item})`).join('; ')]) : ''
+    return buy > 0 || taken > 0 ? csvLine([job.id, m.item, m.name, buy, m.buyUnit, m.usedFor.map(id => title.get(id) ?? id).join('; '), m.supplier ?? '', m.code ?? '', taken > 0 ? taken : '', m.alternates.map(a => `${a.buy} ${a.buyUnit} of ${a.name} (${a.item})`).join('; '), verdict]) : ''
   }).join('')
 }

@@ -7,7 +7,7 @@ import type { Look } from './look.ts'
 import { airAndEnergy } from './terminal/air.ts'
 import { harmless } from './terminal/harmless.ts'
 import { bothEnds, columns, padLeft, padRight, sheet, SENTENCE, wrap, type Sheet } from './terminal/sheet.ts'
-import { counted, depth, depthCell, figure, NB, phaseWords, plainFigure, rowR, signs, stepRanges, unitWord, usd, workedR } from './terminal/words.ts'
+import { counted, depth, depthCell, figure, NB, phaseWords, plainFigure, rowR, shutWords, signs, stepRanges, unitWord, usd, workedR } from './terminal/words.ts'
 
 /** The whole estimate as text; no line is wider than the look, and without color nothing is lost. */
 export function terminalEstimate(estimate: EstimateOut, look: Look): string {
@@ -58,11 +58,11 @@ const VERDICT_SENTENCE: Readonly<Record<EstimateOut['verdict'], string>> = {
 
 function verdict(e: EstimateOut, on: Sheet): void {
   const open = (state: GateOut['state']): number => e.gates.filter(g => g.open && g.state === state).length
-  const stops = open('stop'), holds = open('hold'), mends = open('mend'), out = e.stopped.length
+  const { shut, ours } = shutWords({ stop: open('stop'), hold: open('hold'), mend: open('mend') }), out = e.stopped.length
   const why = [
-    stops > 0 && `${counted(stops, 'stop')} shut`, holds > 0 && `${counted(holds, 'hold')} shut`,
+    ...shut,
     out > 0 && e.verdict !== 'stop' && `${counted(out, 'task')} not in this price`,
-    e.verdict === 'conditional' && out === 0 && 'an unknown or an allowance is in the price', mends > 0 && e.verdict !== 'stop' && `${counted(mends, 'mend')} ours`,
+    e.verdict === 'conditional' && out === 0 && 'an unknown or an allowance is in the price', ...e.verdict === 'stop' ? [] : ours,
   ].filter(Boolean)
   on.row({ mark: signs[e.verdict], red: isRed(e.verdict), word: e.verdict, boldWord: true, text: `${VERDICT_SENTENCE[e.verdict]}${why.length > 0 ? `: ${why.join('; ')}` : ': nothing is shut'}.` })
 }

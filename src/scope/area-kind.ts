@@ -5,7 +5,9 @@ import * as f from '../fields/index.ts'
 import type { Static, TObject } from '../fields/index.ts'
 import type { Finding } from '../findings/finding.ts'
 import { lumber } from '../reference/ceilings.ts'
+import { IN_PER_FT } from '../units/convert.ts'
 import { exactly, given, total, work, type Quantity } from '../units/quantity.ts'
+import { asFeet, asTape } from '../units/tape.ts'
 import { hatchFactor, headroomFactor, oldFillFactor, websFactor, type Webs } from './access.ts'
 import type { Eave } from './eaves.ts'
 import type { Figures, Found, Measure } from './kind.ts'
@@ -112,7 +114,10 @@ export function accessOf(found: Found<{ headroomIn: number; webs?: string }>, ol
   const { item, at } = found
   const headroom = headroomFactor(given(item.headroomIn, 'in', `${at}/headroomIn`), books.company), webs = websFactor((item.webs ?? 'open') as Webs, item.webs === undefined ? undefined : `${at}/webs`, books.company), oldFill = oldFillFactor(oldDepth, books.company), hatch = hatchFactor(hatchIn, books.company)
   const air = books.start('air-temperature-factor', 1, 'factor', 'work done neither above 110 °F nor below 20 °F', 'no work date in the file'), cap = books.start('access-cap', 3, 'factor', 'most the access factors may multiply to')
+  const least = books.start('headroom-least', 15, 'in', 'clear height under which nobody works', 'judgment: a person on the belly'), most = books.start('headroom-most', 168, 'in', 'clear height of the work over which an attic is hardly found', 'judgment')
+  const low = item.headroomIn < least.value, odd: Finding[] = low || item.headroomIn > most.value ? [{ code: 'headroom-implausible', severity: 'warning', path: `${at}/headroomIn`, says: `headroomIn: ${asTape(item.headroomIn)}`,
+    why: low ? `under ${asTape(least.value)} in of clear height nobody works` : `it is ${asFeet(item.headroomIn / IN_PER_FT)} of clear height where most of the work is`, mend: low ? `measure where the hands work${item.headroomIn * IN_PER_FT <= most.value ? `; if these are feet, write ${asTape(item.headroomIn * IN_PER_FT)}` : ''}` : 'the key is in inches; measure where the hands work, not under the ridge' }] : []
   const raw = headroom.value * oldFill.value * webs.value * hatch.value
   return { headroom, access: work(accessFactor, { headroom, oldFill, webs, hatch, air, cap }),
-    findings: raw * air.value > cap.value ? [{ code: 'access-over-cap', severity: 'warning', path: `${at}/headroomIn`, says: `access factors multiply to ${raw.toFixed(2)}`, why: `the rates end at ${cap.value}`, mend: 'price this area by the day, or open a new access' }] : [] }
+    findings: [...odd, ...raw * air.value > cap.value ? [{ code: 'access-over-cap', severity: 'warning', path: `${at}/headroomIn`, says: `access factors multiply to ${raw.toFixed(2)}`, why: `the rates end at ${cap.value}`, mend: 'price this area by the day, or open a new access' } as const] : []] }
 }

@@ -12,6 +12,38 @@ const TITLE = '8 Bramble Court'
 const BAD = GOOD.replace('kind: open-floor', 'kind: opn-floor')
 const at = (name: string, text = GOOD) => ({ [name]: text })
 
+describe('counts', () => {
+  const stopped = GOOD.replace('hazards: []', 'hazards: [{kind: vermiculite, in: main, at: under the batts}, {kind: gas-leak, at: kitchen}]')
+  const renamed = (text: string, id: string): string => text.replace('bramble-court-8', id)
+  test('check and estimate call gates by the same words', async () => {
+    for (const text of [GOOD, stopped]) {
+      const [checked, estimated] = [await lidwork('check a.job.yaml', { files: at('a.job.yaml', text) }), await lidwork('estimate a.job.yaml', { files: at('a.job.yaml', text) })]
+      const verdict = /verdict: (\w+); gates: (.*)\n/.exec(checked.err)!, said = / {5}\w+ +.*?: ((?:\d|[^.])*?)\.\n/.exec(estimated.out.slice(estimated.out.indexOf('|')).replace(/\n {18}/g, ' '))![1]!
+      expect(estimated.out).toContain(`  ${verdict[1]!} `)
+      expect(said.split('; ').filter(w => /shut|ours/.test(w)).join(', ')).toBe(verdict[2])
+    }
+  })
+  test('many files: so many of each verdict, and all their gates', async () => {
+    const { err } = await lidwork('check a.job.yaml b.job.yaml c.job.yaml', { files: { ...at('a.job.yaml'), ...at('b.job.yaml', renamed(stopped, 'b')), ...at('c.job.yaml', renamed(GOOD, 'c')) } })
+    expect(err).toBe('3 files: 2 notes; verdicts: 1 stop, 2 hold; gates: 2 stops shut, 5 holds shut, 2 mends ours\n')
+  })
+  test('a file that could not be read is none that has nothing wrong', async () => {
+    expect((await lidwork('check gone.job.yaml')).err).toBe('lidwork: could not read gone.job.yaml: there is no such file\n0 files read\n')
+    const { code, err } = await lidwork('check a.job.yaml shut.job.yaml', { files: { ...at('a.job.yaml'), 'shut.job.yaml': null } })
+    expect([code, err.split('\n')[1]]).toEqual([3, '1 file: 1 note; 1 not read; verdict: hold; gates: 2 holds shut, 1 mend ours'])
+  })
+  test('an id of two jobs is told by check, and one order holds the first alone', async () => {
+    const files = { ...at('a.job.yaml'), ...at('b.job.yaml') }
+    const checked = await lidwork('check a.job.yaml b.job.yaml', { files })
+    expect(checked.out).toMatch(/b\.job\.yaml:\d+:\d+: warning job-id-twice/)
+    expect(checked.out).not.toMatch(/a\.job\.yaml:\d+:\d+: warning/)
+    expect(await lidwork('estimate a.job.yaml b.job.yaml --csv', { files })).toMatchObject({ code: 1, out: (await lidwork('estimate a.job.yaml --csv', { files })).out,
+      err: 'lidwork: b.job.yaml has the job id bramble-court-8, as a.job.yaml has: what it needs would be ordered twice, so it is left out. Give each job an id of its own\n' })
+    const lines = await lidwork('estimate a.job.yaml b.job.yaml --ndjson', { files })
+    expect([lines.code, lines.out.trimEnd().split('\n').length, lines.err]).toEqual([0, 2, 'lidwork: b.job.yaml and a.job.yaml are both the job bramble-court-8; both are printed\n'])
+  })
+})
+
 describe('new', () => {
   test('says what to open, and does it: the file passes check and can be estimated', async () => {
     const made = await lidwork('new jobs/house.job.yaml', { files: { 'jobs/readme': '' } })
@@ -19,7 +51,7 @@ describe('new', () => {
     expect(made.err).toBe('wrote jobs/house.job.yaml\nwrote jobs/lidwork-job.schema.json, which editors read to help and to check\nnext: write over the invented house, then lidwork check jobs/house.job.yaml\n')
     const checked = await lidwork('check jobs', { files: made.files })
     expect(checked.code).toBe(0)
-    expect(checked.err).toBe('1 file: 1 note; 1 hold\n') // a bare top over each light not rated; nobody looked for hazards yet, and the heater is not tested
+    expect(checked.err).toBe('1 file: 1 note; verdict: hold; gates: 2 holds shut, 1 mend ours\n') // a bare top over each light not rated; nobody looked for hazards yet, and the heater is not tested
     const estimated = await lidwork('estimate jobs/house.job.yaml', { files: made.files })
     expect([estimated.code, estimated.err]).toEqual([0, ''])
     expect(estimated.out).toContain(TITLE)
@@ -59,7 +91,7 @@ describe('new', () => {
 })
 
 describe('several files', () => {
-  const files = { 'jobs/a.job.yaml': GOOD, 'jobs/b.job.yaml': BAD, 'jobs/deep/c.job.yaml': GOOD, 'jobs/notes.yaml': 'not a job' }
+  const files = { 'jobs/a.job.yaml': GOOD, 'jobs/b.job.yaml': BAD, 'jobs/deep/c.job.yaml': GOOD.replace('bramble-court-8', 'c'), 'jobs/notes.yaml': 'not a job' }
   test('one that is wrong is told on stderr; the others are still estimated', async () => {
     const { code, out, err } = await lidwork('estimate jobs --ndjson', { files })
     expect(code).toBe(1)

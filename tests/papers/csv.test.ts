@@ -34,9 +34,10 @@ const csv = async (files: Record<string, string>, line = 'a.job.yaml'): Promise<
 describe('the list', () => {
   test('names its format in its one header line, and holds every material with how many to buy', async () => {
     const [head, ...rows] = records(await csv({ 'a.job.yaml': JOB }))
-    expect(head).toEqual(['lidwork-order/1', 'item', 'name', 'buy', 'unit', 'usedFor', 'supplier', 'code', 'fromStock', 'alternates'])
+    expect(head).toEqual(['lidwork-order/1', 'item', 'name', 'buy', 'unit', 'usedFor', 'supplier', 'code', 'fromStock', 'alternates', 'verdict'])
     const { materials, tasks, job } = JSON.parse((await lidwork('estimate a.job.yaml --json', { files: { 'a.job.yaml': JOB } })).out) as EstimateOut
     expect(rows.map(r => r.slice(0, 5))).toEqual(materials.map(m => [job.id, m.item, m.name, String(m.buy), m.buyUnit]))
+    expect(new Set(rows.map(r => r[10]))).toEqual(new Set(['hold'])) // nobody has tested the heater
     const bags = rows.find(r => r[1] === 'demo-loose-cellulose')!
     const blow = tasks.find(t => t.id === 'blow-main')!
     expect(bags[5]).toBe(`${blow.step} ${blow.title}`)

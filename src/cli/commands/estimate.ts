@@ -5,7 +5,8 @@ import type { Job } from '../../job/job.ts'
 import type { BookFiles } from '../book-files.ts'
 import { bookOptions } from '../book-options.ts'
 import { inputs, JOB_ENDING } from '../inputs.ts'
-import { exit, type Run } from '../run.ts'
+import { JobIds } from '../job-ids.ts'
+import { exit, harmless, type Run } from '../run.ts'
 
 interface Options extends BookFiles { readonly json?: boolean; readonly ndjson?: boolean; readonly csv?: boolean; readonly bom?: boolean; readonly unitPrices?: boolean; readonly ranges?: boolean }
 
@@ -29,12 +30,15 @@ export function addEstimate(root: Command, run: Run): void {
       const openJob = await jobOpener(run, books)
       if (!openJob) return
       let printed = 0
-      const stock = new Map<string, number>()
+      const stock = new Map<string, number>(), ids = new JobIds()
       for (const input of files) await run.guard(input.file, async () => {
         const bytes = await input.read()
         if (bytes === undefined) return
         const opened = await openJob(bytes, input.file)
         if (!opened.sound) { run.met(exit.findings); await run.say(reportOf(opened)); return }
+        const { id } = opened.job.data.job, first = csv || ndjson ? ids.taken(id, input.file) : undefined
+        if (first !== undefined && csv) { await run.fail(exit.findings, `${input.file} has the job id ${id}, as ${first} has: what it needs would be ordered twice, so it is left out. Give each job an id of its own`); return }
+        if (first !== undefined) await run.say(`lidwork: ${harmless(input.file)} and ${harmless(first)} are both the job ${id}; both are printed\n`)
         const { estimate } = opened, priced = unitPrices ? (await import('../../estimate/unit-prices.ts')).unitPrices(estimate.books, estimate.topOfFillInitialIn).map(u => ({ ...u, priceCents: u.priceCents.value })) : undefined
         const ranges = ranged ? await rangesOf(opened.job, estimate) : undefined
         const out = { ...estimateJson(estimate, opened.job), ...(priced ? { unitPrices: priced } : {}), ...(ranges ? { ranges } : {}) }

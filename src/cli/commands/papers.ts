@@ -3,6 +3,7 @@ import type { BookFiles } from '../book-files.ts'
 import { bookOptions } from '../book-options.ts'
 import { inputs, JOB_ENDING } from '../inputs.ts'
 import { failed } from '../io.ts'
+import { JobIds } from '../job-ids.ts'
 import { exit, type Run } from '../run.ts'
 
 interface Options extends BookFiles { readonly out: string; readonly only?: string }
@@ -30,16 +31,14 @@ export function addPapers(root: Command, run: Run): void {
       if (!openJob) return
       const made = run.io.makeFolder(out)
       if (failed(made)) { await run.fail(exit.unreadable, `could not make the folder ${out}: ${made.message}`); return }
-      /** Which file wrote for a job, by the job's id. */
-      const by = new Map<string, string>()
+      const ids = new JobIds()
       for (const input of files) await run.guard(input.file, async () => {
         const bytes = await input.read()
         if (bytes === undefined) return
         const opened = await openJob(bytes, input.file)
         if (!opened.sound) { run.met(exit.findings); await run.say(reportOf(opened)); return }
-        const estimate = estimateJson(opened.estimate, opened.job), { id } = estimate.job, first = by.get(id)
+        const estimate = estimateJson(opened.estimate, opened.job), { id } = estimate.job, first = ids.taken(id, input.file)
         if (first !== undefined) { await run.fail(exit.findings, `${input.file} has the job id ${id}, as ${first} has: its papers would take the place of those. Give each job an id of its own`); return }
-        by.set(id, input.file)
         const wanted = papers.filter(p => chosen === undefined || chosen.includes(p.name))
         const options = wanted.some(p => p.name === 'proposal') ? (await import('../../estimate/options.ts')).options(opened.job, opened.estimate, opened.estimate.books) : undefined
         const house = { job: opened.job.data, estimate, company: opened.books.companyFile, prices: opened.books.prices, ...(options ? { options } : {}) }

@@ -52,6 +52,11 @@ export const NB = '\u00a0'
 
 export const counted = (n: number, one: string, many = `${one}s`): string => `${n}${NB}${n === 1 ? one : many}`
 
+/** What the open gates of a house shut, in words; mends are ours. */
+export const shutWords = ({ stop, hold, mend }: Readonly<Record<'stop' | 'hold' | 'mend', number>>): { readonly shut: string[]; readonly ours: string[] } => ({
+  shut: [...stop > 0 ? [`${counted(stop, 'stop')} shut`] : [], ...hold > 0 ? [`${counted(hold, 'hold')} shut`] : []], ours: mend > 0 ? [`${counted(mend, 'mend')} ours`] : [],
+})
+
 /** Steps as a crew calls them out: 1-3, 5, 7-9. */
 export function stepRanges(steps: readonly number[]): string {
   const sorted = [...new Set(steps)].sort((a, b) => a - b)

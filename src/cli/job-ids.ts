@@ -1,0 +1,11 @@
+/** Which file of a run has a job id first: what goes by the id holds one job of each. */
+export class JobIds {
+  private readonly files = new Map<string, string>()
+
+  /** @returns the file that has that id already, if one has */
+  taken(id: string, file: string): string | undefined {
+    const first = this.files.get(id)
+    if (first === undefined) this.files.set(id, file)
+    return first
+  }
+}
