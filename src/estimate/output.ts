@@ -148,7 +148,7 @@ export interface RevisionOut { number: number; on: string; reason: string; chang
 
 export interface EstimateOut {
   format: typeof ESTIMATE_FORMAT
-  job: { id: string; title: string; status: string; surveyedOn: string; customer?: string }
+  job: { id: string; title: string; status: string; surveyedOn: string; customer?: string; notes?: string }
   basis: { priceBook: { name: string; dated: string; demo: boolean }
     /** All of them, where several lie side by side; `priceBook` is the first. */
     priceBooks?: { name: string; dated: string; demo: boolean }[]; company: { name: string; dated: string; demo: boolean }

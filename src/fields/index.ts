@@ -50,7 +50,7 @@ export const word = <const W extends readonly string[]>(words: W, description: s
 export const yesNo = (description: string, help: Help = {}) => word(['yes', 'no'] as const, description, help)
 export const yesNoUnknown = (description: string, help: Help = {}) => word(['yes', 'no', 'unknown'] as const, description, help)
 /** Free text for people. */
-export const text = (description: string, help: Help = {}) => unsafe<string>({ type: 'string', minLength: 1, maxLength: 10000, description, ...help })
+export const text = (description: string, { most = 10000, ...help }: Help & { /** Letters at most. */ readonly most?: number } = {}) => unsafe<string>({ type: 'string', minLength: 1, maxLength: most, description, ...help })
 /** A name that other parts of the file use. */
 export const id = (description: string, help: Help = {}) =>
   unsafe<string>({ type: 'string', pattern: '^[a-z0-9][a-z0-9-]{0,63}$', description, 'x-reads': 'id', ...help })

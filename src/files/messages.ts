@@ -274,7 +274,7 @@ class Messages {
     if (reads === 'id') return typeof value === 'string' ? say('id-not-plain', 'a short name has small letters, digits and dashes only', `write ${slug(text) || 'main'}`)
       : say('id-not-plain', 'YAML reads a number here, and a name belongs here', `put quotes round it, or write a name such as ${this.example(node) ?? 'main'}`)
     if (typeof value !== 'string' && !Array.isArray(node.type)) return say('text-expected', `YAML reads ${typeof value === 'boolean' ? 'true or false' : 'a number'} here, and a text belongs here`, `put quotes round it: ${key}: "${short(raw)}"`)
-    if (node.maxLength !== undefined && text.length > node.maxLength) return say('text-too-long', `${text.length} letters; papers have room for ${node.maxLength}`, 'write less')
+    if (node.maxLength !== undefined && text.length > node.maxLength) return say('text-too-long', `${text.length} letters; there is room for ${node.maxLength}`, 'write less')
     if (reads === 'zone') {
       const words = /\(([^)]*)\)/.exec(node.pattern ?? '')?.[1]?.split('|') ?? []
       const digit = /^\d/.exec(text)?.[0]

@@ -24,6 +24,7 @@ export const jobSchema = f.fields({
     zip: f.optional(f.pattern('^\\d{5}(-\\d{4})?$', 'zip', 'zip code, in quotes', { examples: ['53913'] })),
     surveyedOn: f.date('day of the survey'),
     surveyedBy: f.text('who surveyed'),
+    notes: f.optional(f.text('your own notes; on no paper', { most: 2000, examples: ['back gate sticks'] })),
     status: f.word(['draft', 'sent', 'signed', 'expired'] as const, 'where the quote stands'),
   }, 'the job'),
   house: f.fields({
