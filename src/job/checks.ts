@@ -110,6 +110,8 @@ const notFound: Rule = (job, say) => {
 
 /** A joist bay more at each end than length over spacing gives. */
 const SPARE_BAYS = 2
+/** Rectangles are measured inside the walls, a roof edge outside: a wall and an overhang more at each end [ft]. */
+const SPARE_FT = 4
 
 const eaves: Rule = (job, say) => {
   if (job.eaves === undefined) {
@@ -118,7 +120,7 @@ const eaves: Rule = (job, say) => {
   }
   for (const area of job.areas.filter(hasEaves)) {
     const own = job.eaves.filter(e => e.in === area.id), allFt = own.reduce((sum, e) => sum + e.lengthFt, 0), roundFt = area.rectanglesFt.reduce((sum, [a, b]) => sum + a + b, 0) * 2
-    if (allFt > roundFt && own.every(e => e.lengthFt <= roundFt)) say('eaves-longer-than-round', `/eaves/${job.eaves.lastIndexOf(own.at(-1)!)}/lengthFt`, `${allFt} ft of eaves on ${area.id}`, `its rectangles measure ${roundFt} ft all round`, 'measure the eaves or the rectangles again', { severity: 'warning' })
+    if (allFt > roundFt + own.length * SPARE_FT && own.every(e => e.lengthFt <= roundFt)) say('eaves-longer-than-round', `/eaves/${job.eaves.lastIndexOf(own.at(-1)!)}/lengthFt`, `${allFt} ft of eaves on ${area.id}`, `its rectangles measure ${roundFt} ft all round`, 'measure the eaves or the rectangles again', { severity: 'warning' })
   }
   for (const [i, eave] of job.eaves.entries()) {
     const area = job.areas.find(a => a.id === eave.in), at = `/eaves/${i}`
@@ -127,7 +129,7 @@ const eaves: Rule = (job, say) => {
     const perimeterFt = area.rectanglesFt.reduce((sum, [a, b]) => sum + a + b, 0) * 2
     const longestFt = area.rectanglesFt.reduce((sum, [a, b]) => sum + Math.max(a, b), 0)
     if (eave.lengthFt > perimeterFt) say('eave-too-long', `${at}/lengthFt`, `${eave.lengthFt} ft of eave`, `the rectangles of ${area.id} measure ${perimeterFt} ft all round`, 'measure the eave or the rectangles again')
-    else if (eave.lengthFt > longestFt) say('eave-longer-than-side', `${at}/lengthFt`, `${eave.lengthFt} ft of eave on one side`, `the longest sides of ${area.id} come to ${longestFt} ft`, 'write an entry for each side, or measure again', { severity: 'warning' })
+    else if (eave.lengthFt > longestFt + SPARE_FT) say('eave-longer-than-side', `${at}/lengthFt`, `${eave.lengthFt} ft of eave on one side`, `the longest sides of ${area.id} come to ${longestFt} ft`, 'write an entry for each side, or measure again', { severity: 'warning' })
     const most = eave.bays ?? Math.floor(eave.lengthFt * IN_PER_FT / area.joists.spacingIn) + SPARE_BAYS
     if (eave.ventedBays > most) say('more-vented-than-bays', `${at}/ventedBays`, `${eave.ventedBays} vented bays`, eave.bays === undefined ? `${eave.lengthFt} ft at ${area.joists.spacingIn} in has ${most} bays at most` : `the eave has ${eave.bays} bays`, 'count the bays again')
     if ((eave.goodBaffles ?? 0) > eave.ventedBays) say('more-baffles-than-vented', `${at}/goodBaffles`, `${eave.goodBaffles} good baffles`, `only ${eave.ventedBays} bays are vented; goodBaffles counts vented bays whose baffle may stay`, 'count again')

@@ -83,10 +83,10 @@ describe('stock', () => {
     const second = JOB.replace(/^  id: .+$/m, '  id: house-2'), files = { 'a.job.yaml': JOB, 'b.job.yaml': second, 'p.yaml': book({ [BAGS]: { stock: buy + 4, code: 'DS-1', supplier: 'demo supply' } }) }
     const rows = (await lidwork('estimate a.job.yaml b.job.yaml --csv --prices p.yaml', { files })).out.split('\r\n').filter(l => l.includes(BAGS)).map(l => l.split(','))
     const packs = of(await priced(files['p.yaml']), BAGS).packs!
-    expect(rows.map(r => r.at(-2))).toEqual([String(packs), String(Math.round((buy + 4 - packs) * 100) / 100)])
+    expect(rows.map(r => r.at(-3))).toEqual([String(packs), String(Math.round((buy + 4 - packs) * 100) / 100)])
     // Name and unit hold no comma here but the name's own: the order stands before the unit.
     expect(rows.map(r => Number(r[r.indexOf('bag') - 1]))).toEqual([0, Math.ceil(Math.round((2 * packs - buy - 4) * 100) / 100)])
-    expect(rows[0]!.slice(-4, -2)).toEqual(['demo supply', 'DS-1'])
+    expect(rows[0]!.slice(-5, -3)).toEqual(['demo supply', 'DS-1'])
   })
 })
 

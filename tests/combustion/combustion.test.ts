@@ -30,6 +30,19 @@ test('an unvented heater that is the main heat stops the house; another one wait
   expect(gatesOf({ appliances: [untested] })).toEqual(['hold combustion-untested'])
 })
 
+test('an oven gives its gases to the rooms whatever its vent is called: its test is of carbon monoxide, no fan turns a draft it has not', () => {
+  const oven = { id: 'oven', kind: 'oven', fuel: 'gas', vent: 'unvented', at: 'kitchen' } as const
+  const why = (a: object) => make({ ...house, appliances: [{ ...oven, ...a }] as unknown as NonNullable<JobFile['appliances']> }).json.gates[0]!.why
+  expect(why({})).toBe('an unvented gas oven gives its gases to the rooms, and nobody has tested its carbon monoxide: a tighter house keeps them longer')
+  expect(why({ vent: 'natural-draft' })).toMatch(/^a natural-draft gas oven gives its gases/)
+  expect(why({ kind: 'furnace', vent: 'unknown' })).toBe('a gas furnace (vent not looked at) that nobody has tested may spill once the house is tighter')
+  expect(why({ kind: 'furnace', fuel: 'oil', vent: 'natural-draft' })).toMatch(/^a natural-draft oil furnace /)
+  expect(why({ test: { result: 'fail', on: '2026-03-01', by: 'Ada Invented' } })).toBe('the oven failed its combustion test: a tighter house keeps its gases')
+  const pulled = (a: object) => gatesOf({ tests: { cfm50: 500 }, exhausts: [{ id: 'hood', kind: 'hood', at: 'kitchen', cfm: 390 }], appliances: [{ ...oven, test: heater.test, ...a }] as unknown as NonNullable<JobFile['appliances']> })
+  expect(pulled({})).toEqual([])
+  expect(pulled({ kind: 'water-heater', vent: 'natural-draft' })).toEqual(['note depressurization'])
+})
+
 test('a hood over 400 cfm holds, at 400 and of unknown size it does not (IRC M1503.6, from memory)', () => {
   const hood = (cfm?: number) => gatesOf({ exhausts: [{ id: 'hood', kind: 'hood', at: 'kitchen', ...(cfm === undefined ? {} : { cfm }) }] })
   expect([hood(401), hood(400), hood()]).toEqual([['hold hood-make-up-air'], [], []])

@@ -26,6 +26,8 @@ const samples: Readonly<Record<string, readonly (readonly [string, string])[]>> 
   'cover-too-low': [light('rating: ic, heightIn: 10')],
   'bare-box-tops': [light('rating: non-ic, heightIn: 7'), ['target: {code: iecc-2021}', 'target: {rValue: 49}']],
   'access-over-cap': [['headroomIn: 60', 'headroomIn: 20\n    webs: dense'], ['existing: []', 'existing: [{fill: loose-rock-wool, depthIn: [13, 13, 13, 13, 13], condition: good, action: keep}]']],
+  'headroom-implausible': [['headroomIn: 60', 'headroomIn: 5']],
+  'cfm50-implausible': [['yearBuilt: 1974', 'yearBuilt: 1974, floorAreaFt2: 1456'], ['areas:\n', 'tests: {cfm50: 298}\nareas:\n']],
   'figure-out-of-range': [['existing: []', 'existing: [{fill: loose-cellulose, depthIn: [40, 40, 40, 40, 40], condition: good, action: keep}, {fill: loose-cellulose, depthIn: [40, 40, 40, 40, 40], condition: good, action: keep}]']],
   'clearance-opens-nothing': [paper('{gate: combustion-untestd, of: heater, kind: combustion-test, by: Invented Testing LLC, on: 2026-03-01, paper: a.pdf}'), UNTESTED],
   'clearance-wrong-kind': [paper('{gate: combustion-untested, of: heater, kind: label-photo, by: Invented Testing LLC, on: 2026-03-01, paper: a.pdf}'), UNTESTED],
@@ -43,6 +45,21 @@ describe('findings of the takeoff', () => {
     expect(reportOf(opened)).toBe(readFileSync(file, 'utf8'))
   })
   test('each text has its sample', () => { expect(readdirSync(folder).map(f => f.replace('.txt', '')).sort()).toEqual(Object.keys(samples).sort()) })
+
+  test('a warning begins past its value, and a company may move it', () => {
+    const codes = (changes: readonly (readonly [string, string])[], values: { id: string; value: number }[] = []) => {
+      const read = readJob(changed(changes), 'a.job.yaml')
+      if (!read.ok) throw new Error(JSON.stringify(read.findings))
+      return estimate(read.job, shelf(demoPrices, { ...demoCompany, values }).for({ code: 'iecc-2021', climateZone: '6' })).findings.filter(f => f.code.endsWith('-implausible')).map(f => f.says)
+    }
+    const headroom = (n: number) => [['headroomIn: 60', `headroomIn: ${n}`]] as const
+    const door = (cfm50: number, year: string) => [['yearBuilt: 1974', `${year}floorAreaFt2: 1000`], ['areas:\n', `tests: {cfm50: ${cfm50}}\nareas:\n`]] as const
+    expect([15, 168, 14.9, 168.1].map(n => codes(headroom(n)).length)).toEqual([0, 0, 1, 1])
+    expect([400, 399, 5000, 5001].map(n => codes(door(n, 'yearBuilt: 1974, ')).length)).toEqual([0, 1, 0, 1])
+    expect([codes(door(300, '')).length, codes(door(300, 'yearBuilt: 2011, ')).length, codes(door(300, 'yearBuilt: 2012, ')).length]).toEqual([1, 1, 0])
+    expect(codes(headroom(12), [{ id: 'headroom-least', value: 10 }])).toEqual([])
+    expect(codes(door(350, ''), [{ id: 'cfm50-per-ft2-least', value: 0.3 }])).toEqual([])
+  })
 
   const withBook = (prices: typeof demoPrices, changes: readonly (readonly [string, string])[]) => {
     const read = readJob(changed(changes), 'a.job.yaml')
