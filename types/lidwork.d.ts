@@ -285,6 +285,13 @@ export interface MaterialOut {
 		name: string;
 		why: string;
 	};
+	/** With several price books side by side: what the others would have charged. */
+	offers?: {
+		supplier: string;
+		item: string;
+		name: string;
+		totalCents: number;
+	}[];
 }
 export interface PriceOut {
 	materialsCents?: number;
@@ -306,6 +313,13 @@ export interface PriceOut {
 	netCents?: number;
 	depositCents?: number;
 	validDays?: number;
+	/** Only where the company adds to it by risk: all of it, and what each risk of this house adds. */
+	contingencyPct?: number;
+	risks?: {
+		id: string;
+		addPct: number;
+		why: string;
+	}[];
 	excludes: string[];
 }
 export interface FindingOut {
@@ -443,6 +457,16 @@ export interface RangesOut {
 		why: string;
 	}[];
 }
+/** A quote that was made, in the order of the job file. */
+export interface RevisionOut {
+	number: number;
+	on: string;
+	reason: string;
+	changed?: string;
+	sentOn?: string;
+	priceCents?: number; /** Against the one before that has a price. */
+	changeCents?: number;
+}
 export interface EstimateOut {
 	format: typeof ESTIMATE_FORMAT;
 	job: {
@@ -451,6 +475,7 @@ export interface EstimateOut {
 		status: string;
 		surveyedOn: string;
 		customer?: string;
+		notes?: string;
 	};
 	basis: {
 		priceBook: {
@@ -458,6 +483,12 @@ export interface EstimateOut {
 			dated: string;
 			demo: boolean;
 		};
+		/** All of them, where several lie side by side; `priceBook` is the first. */
+		priceBooks?: {
+			name: string;
+			dated: string;
+			demo: boolean;
+		}[];
 		company: {
 			name: string;
 			dated: string;
@@ -470,6 +501,8 @@ export interface EstimateOut {
 		state: string;
 		county?: string;
 	};
+	/** Only where the job file has them; the last one with `sentOn` is the one that the customer has. */
+	revisions?: RevisionOut[];
 	verdict: Verdict;
 	gates: GateOut[];
 	stopped: StoppedOut[];
