@@ -37,6 +37,14 @@ describe('knob-and-tube seen in one part', () => {
   })
 })
 
+test('sealing near open wiring is cautioned, and stays in its opening’s hours, materials and leakage', () => {
+  const e = of(cape([{ ...wiring, in: 'top' }])), hatch = e.sealing.find(s => s.kind === 'hatch')!
+  expect(e.tasks.find(t => t.id === 'fit-hatch-top-1')!.cautions[0]).toContain('Old open wiring')
+  expect(hatch.personHours).toBeGreaterThan(0)
+  expect(hatch.materials.length).toBeGreaterThan(0)
+  expect(hatch.leakageAreaIn2After!).toBeLessThan(hatch.leakageAreaIn2Before!)
+})
+
 describe('what shuts a floor shuts the wall that stands on it', () => {
   test('droppings in the crawl: nothing is done to its wall either', () => {
     const e = of(cape([{ kind: 'animals', in: 'crawl', at: 'corner', what: 'droppings' }]))
