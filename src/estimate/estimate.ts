@@ -26,6 +26,7 @@ import { revisionsOf } from './revisions.ts'
 import { driveMissing, incentivesOver, soldAlone } from './price.ts'
 import { yearlySavings, type Savings } from './savings.ts'
 import type { Standing } from './standing.ts'
+import { stockNotes } from './stock-note.ts'
 import { readingsOf } from './tests.ts'
 import { wholeBagsOf } from './whole-bags.ts'
 import type { Taken } from './takeoff.ts'
@@ -66,7 +67,7 @@ export function estimate(job: Job, shelved: Books, again = true): Estimate {
   const revisions = data.quote && revisionsOf(data.quote, totalCents)
   const deposit = totalCents && depositOf(totalCents, data.house.state, books)
   const year: Savings = (verdict === 'stop' ? undefined : guarded('/energy', refused, () => yearlySavings(data, { taken, steps, uas, ...(air.naturalCut ? { naturalCut: air.naturalCut } : {}), ...(totalCents ? { totalCents, prices: partPrices(steps, materials, totalCents, books) } : { prices: {} }) }, books))) ?? {}
-  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...refused, ...air.findings ?? [], ...coldNotes(taken, zone?.zone, books), ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...orderNotes(materials), ...deposit?.findings ?? [], ...revisions?.findings ?? [], ...driveMissing(data, books), ...incentivesOver(data, totalCents), ...(taken.findings.some(f => f.severity === 'error') ? [] : outOfBand({ areaFt2: blownFt2(taken, stands), price: prices, byPhase, ...beside(steps, materials, books) }))]
+  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...refused, ...air.findings ?? [], ...coldNotes(taken, zone?.zone, books), ...stockNotes(data, taken, books), ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...orderNotes(materials), ...deposit?.findings ?? [], ...revisions?.findings ?? [], ...driveMissing(data, books), ...incentivesOver(data, totalCents), ...(taken.findings.some(f => f.severity === 'error') ? [] : outOfBand({ areaFt2: blownFt2(taken, stands), price: prices, byPhase, ...beside(steps, materials, books) }))]
   const out: Estimate['out'] = {
     format: ESTIMATE_FORMAT,
     job: { id: data.job.id, title: data.job.title, status: data.job.status, surveyedOn: data.job.surveyedOn, ...(data.job.customer === undefined ? {} : { customer: data.job.customer }), ...(data.job.notes === undefined ? {} : { notes: data.job.notes }) },
