@@ -133,8 +133,11 @@ function areas(e: EstimateOut, on: Sheet): void {
   on.gap()
   on.table([{ width: first }, ...figures.map(f => ({ width: f[2], right: true }))], [['areas', ...figures.map(f => f[0])], ['', ...figures.map(f => f[1])]], e.areas.map(a => [a.id, ...figures.map(f => f[3](a))]))
   const called = new Map(e.materials.map(m => [m.item, m.name]))
-  for (const a of e.areas) on.row({ text: areaSentence(a, a.product === undefined ? undefined : called.get(a.product) ?? a.product) })
+  for (const a of e.areas) on.row({ text: areaSentence(a, a.product === undefined ? undefined : called.get(a.product) ?? a.product) + (narrow(on) ? loadWords(a) : '') })
 }
+
+/** Where the columns have no room. */
+const loadWords = (a: AreaOut): string => (a.ceilingLoadPsf === undefined ? '' : ` The ceiling carries ${figure(a.ceilingLoadPsf, 2)}${NB}psf${a.ceilingLimitPsf === undefined ? '' : ` of ${figure(a.ceilingLimitPsf, 2)}`}.`)
 
 const INDENT = 5
 
@@ -243,6 +246,7 @@ function taskRow(t: TaskOut, step: ReadonlyMap<string, number>, many: number, af
   const keep = HOURS + after
   const waits = after > 0 ? wrap(stepRanges(t.after.flatMap(id => step.get(id) ?? [])), after - 2) : ['']
   on.row({ mark: String(t.step), word: phaseWords[t.phase], at: WORK_TEXT, text: t.title + (many > t.areas.length ? `, in ${t.areas.join(' and ')}` : ''), right: waits.map((w, i) => (i === 0 ? figure(t.personHours, 2) : '') + padLeft(w, after)), keep })
+  if (after === 0 && t.after.length > 0) on.row({ at: WORK_TEXT, text: `After ${stepRanges(t.after.flatMap(id => step.get(id) ?? []))}.` })
   if (t.cautions.length > 0) on.row({ at: WORK_TEXT, text: `Care: ${t.cautions.map(sentence).join(' ')}` })
 }
 
@@ -292,11 +296,12 @@ function materials(e: EstimateOut, on: Sheet): void {
   }
   const all = [{ ...needed, heads: [needed.head, ''] }, { ...buy, heads: [buy.head, ''] }, money(['charged', 'packs'], x => figure(x.charged, 2)), money(['each', '$'], x => usd(x.unitPriceCents)), money(['total', '$'], x => usd(x.totalCents))]
   const room = (cs: typeof all): number => on.width - INDENT - cs.reduce((sum, c) => sum + c.width + GAP, 0)
-  // Where a name would have no room, the order and the money stay.
+  // Where a name would have no room, the order and the sum stay, and the rest stands below.
   const cols = room(all) < LEAST_NAME ? [all[1]!, all[4]!] : all
   const first = room(cols)
   on.gap()
-  on.table([{ width: first }, ...cols.map(c => ({ width: c.width + GAP, right: true }))], [['materials', ...cols.map(c => c.heads[0]!)], ['', ...cols.map(c => c.heads[1]!)]], m.map((x, i) => [x.name, ...cols.map(c => c.cells[i]!)]))
+  on.table([{ width: first }, ...cols.map(c => ({ width: c.width + GAP, right: true }))], [['materials', ...cols.map(c => c.heads[0]!)], ['', ...cols.map(c => c.heads[1]!)]], m.map((x, i) => [x.name, ...cols.map(c => c.cells[i]!)]),
+    cols === all ? undefined : m.map(x => `needed ${figure(x.needed, 2)}${NB}${unitWord(x.unit)}, charged ${figure(x.charged, 2)} at ${usd(x.unitPriceCents)}`))
 }
 
 /** Where a price by quantity, stock, a supplier or a substitute makes a line what it is. */

@@ -43,6 +43,20 @@ describe('columns', () => {
     expect(section(at80, 'areas')[0]).toMatch(/bags +load +limit$/)
     expect(section(at79, 'areas')[0]).toMatch(/bags$/)
   })
+  test('what has no column there stands below: every line of the price can be redone at any width', () => {
+    const e = house()
+    const text = flat(shown(e, 60)), money = (cents: number): string => (cents / 100).toFixed(2).replace(/\B(?=(\d{3})+\.)/g, ',')
+    for (const m of e.materials) expect(text).toContain(`charged ${m.charged.toFixed(2)} at ${money(m.unitPriceCents)}`)
+    for (const a of e.areas) if (a.ceilingLoadPsf !== undefined) expect(text).toContain(`The ceiling carries ${a.ceilingLoadPsf.toFixed(2)} psf of ${a.ceilingLimitPsf!.toFixed(2)}.`)
+    expect(section(shown(e, 60), 'work').filter(l => /^ {19}After [\d, -]+\.$/.test(l))).toHaveLength(e.tasks.filter(t => t.after.length > 0).length)
+    expect(shown(e, 80)).not.toMatch(/charged \d|The ceiling carries|After \d/)
+  })
+  test('a name that its column would cut has a line of its own', () => {
+    const e = house(), long = 'knee-wall-floor-of-the-west-side'
+    const rows = section(shown({ ...e, areas: e.areas.map((a, i) => (i === 0 ? { ...a, id: long } : a)) }, 60), 'areas')
+    expect(rows).toContain(`     ${long}`)
+    expect(rows[rows.indexOf(`     ${long}`) + 1]).toMatch(/^ {10,}\d/)
+  })
   test('no line ends in blanks, and the text ends with one line end', () => {
     expect(shown()).not.toMatch(/[ \u00a0]$/m)
     expect(shown()).toMatch(/[^\n]\n$/)

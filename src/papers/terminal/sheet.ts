@@ -8,6 +8,8 @@ import { NB } from './words.ts'
 
 const WORD = 6
 export const SENTENCE = 19
+/** Where a line below a row of a table begins. */
+const BELOW = 8
 const NARROWEST = 60
 const WIDEST = 100
 const TALL = 3
@@ -89,8 +91,11 @@ export interface Sheet {
   gap(): void
   /** A thin rule above a total, so many columns from the right edge. */
   rule(width: number, free?: number): void
-  /** Heads, of which the first is the name of the section, and rows; figures come laid out, words are broken to their column. */
-  table(columns: readonly Column[], heads: readonly (readonly string[])[], rows: readonly (readonly string[])[]): void
+  /**
+   * Heads, of which the first is the name of the section, and rows; figures come laid out, words are broken to their column.
+   * A first cell of one word that its column would cut stands on a line of its own. @param below of each row what has no column
+   */
+  table(columns: readonly Column[], heads: readonly (readonly string[])[], rows: readonly (readonly string[])[], below?: readonly string[]): void
   text(): string
 }
 
@@ -118,11 +123,15 @@ export function sheet(look: Look): Sheet {
     }
   }
 
-  function table(cols: readonly Column[], heads: readonly (readonly string[])[], rows: readonly (readonly string[])[]): void {
+  function table(cols: readonly Column[], heads: readonly (readonly string[])[], rows: readonly (readonly string[])[], below?: readonly string[]): void {
     const none = { top: '', 'top-mid': '', 'top-left': '', 'top-right': '', bottom: '', 'bottom-mid': '', 'bottom-left': '', 'bottom-right': '', left: '', 'left-mid': '', mid: '', 'mid-mid': '', right: '', 'right-mid': '', middle: '' }
     const options = { chars: none, style: { head: [], border: [], compact: true, 'padding-left': 0, 'padding-right': 0 }, colWidths: cols.map(c => c.width), colAligns: cols.map(c => c.right ? 'right' as const : 'left' as const) }
     const indent = ' '.repeat(WORD - 1), name = said(heads[0]![0]!)
-    heads.concat(rows).forEach((cells, n) => {
+    heads.concat(rows).forEach((given, n) => {
+      const [first = '', ...rest] = given, wide = columns(said(first))
+      const alone = !first.includes(' ') && wide > cols[0]!.width && wide <= width - WORD
+      if (alone) row({ text: first })
+      const cells = alone ? ['', ...rest] : given
       // Words are broken here: the table would cut off a long one, and measures a tall cell again for each of its lines.
       const broken = cells.map((cell, i) => cols[i]!.right ? said(cell).split('\n') : wrap(said(cell), cols[i]!.width))
       const height = Math.max(...broken.map(b => b.length))
@@ -130,7 +139,9 @@ export function sheet(look: Look): Sheet {
       const laid = new Table(options)
       if (height <= TALL) laid.push(broken.map(b => b.join('\n')))
       else for (let i = 0; i < height; i++) laid.push(broken.map(b => b[i] ?? ''))
-      laid.toString().split('\n').forEach((line, i) => put(indent + (n === 0 && i === 0 ? ink.bold(name) + line.slice(name.length) : line)))
+      laid.toString().split('\n').forEach((line, i) => put(indent + (n === 0 && i === 0 && !alone ? ink.bold(name) + line.slice(name.length) : line)))
+      const more = below?.[n - heads.length]
+      if (more !== undefined) row({ at: BELOW, text: more })
     })
   }
 
