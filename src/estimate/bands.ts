@@ -34,6 +34,6 @@ export function outOfBand({ areaFt2, price, byPhase, besideCents, besideMaterial
   return bands.rows.flatMap(({ figure, low, high, unit, fromFt2, toFt2 }): Finding[] => {
     const value = figures[figure]!
     if (areaFt2 < fromFt2 || areaFt2 > toFt2 || (value >= low && value <= high)) return []
-    return [{ code: `${figure}-out-of-band`, severity: 'note', path: '/areas', on: 'key', says: `${figure}: ${value.toFixed(2)} ${unit}`, why: `such jobs come to ${low} to ${high}`, mend: `look again: ${LOOK[figure]![value < low ? 0 : 1]}` }]
+    return [{ code: `${figure}-out-of-band`, severity: 'note', path: '/areas', on: 'key', says: `${figure}: ${value.toFixed(2)} ${unit}${besideCents > 0 && ['price', 'materials'].includes(figure) ? ', without ducts, tests and other trades' : ''}`, why: `such jobs come to ${low} to ${high}`, mend: `look again: ${LOOK[figure]![value < low ? 0 : 1]}` }]
   })
 }

@@ -83,7 +83,7 @@ export function yearlySavings(job: JobFile, plan: Plan, books: Books): Savings {
   const missing: string[] = []
   const days = degreeDaysOf(energy, house.state)
   if (!energy.heating) missing.push('energy.heating: what heats the house')
-  if (days.hdd65 === undefined) missing.push(`energy.degreeDays or energy.station: no mean of ${house.state} is at hand`)
+  if (days.hdd65 === undefined) missing.push(`energy.degreeDays or energy.station: no mean of ${house.state} is at hand (lidwork tables stations lists the stations)`)
   const heating = energy.heating, fuel = heating && fuels.rows.find(r => r.fuel === heating.fuel)!
   const price = heating && unitCents(heating.fuel, heating.price, '/energy/heating/price', house.state)
   if (heating && !price) missing.push(`energy.heating.price: no price of ${heating.fuel} is at hand`)

@@ -269,7 +269,7 @@ class Messages {
     const reads = node['x-reads'], text = typeof value === 'string' ? value : raw
     if (reads === 'zip') return typeof value === 'number' && /^\d{5}$/.test(raw) ? say('zip-not-quoted', 'YAML reads a number and drops a 0 in front', `put quotes round it: ${key}: "${raw}"`)
       : say('text-not-plain', 'a zip code has 5 digits, or 5, a dash and 4', `write for example ${key}: "${this.example(node) ?? ''}"`)
-    if (reads === 'station') return say('station-not-id', 'a station goes by its NOAA id, US and nine letters or digits', `write for example ${this.example(node) ?? ''}`)
+    if (reads === 'station') return say('station-not-id', 'a station goes by its NOAA id, US and nine letters or digits', `write for example ${this.example(node) ?? ''}; lidwork tables stations lists them`)
     if (reads === 'date') return say('date-not-plain', 'a date is year-month-day', `write ${plainDate(text) ?? `for example ${this.example(node) ?? ''}`}`)
     if (reads === 'id') return typeof value === 'string' ? say('id-not-plain', 'a short name has small letters, digits and dashes only', `write ${slug(text) || 'main'}`)
       : say('id-not-plain', 'YAML reads a number here, and a name belongs here', `put quotes round it, or write a name such as ${this.example(node) ?? 'main'}`)

@@ -129,7 +129,8 @@ const eaves: Rule = (job, say) => {
     const perimeterFt = area.rectanglesFt.reduce((sum, [a, b]) => sum + a + b, 0) * 2
     const longestFt = area.rectanglesFt.reduce((sum, [a, b]) => sum + Math.max(a, b), 0)
     if (eave.lengthFt > perimeterFt) say('eave-too-long', `${at}/lengthFt`, `${eave.lengthFt} ft of eave`, `the rectangles of ${area.id} measure ${perimeterFt} ft all round`, 'measure the eave or the rectangles again')
-    else if (eave.lengthFt > longestFt + SPARE_FT) say('eave-longer-than-side', `${at}/lengthFt`, `${eave.lengthFt} ft of eave on one side`, `the longest sides of ${area.id} come to ${longestFt} ft`, 'write an entry for each side, or measure again', { severity: 'warning' })
+    // Of a hip roof the eave may be written once, all round.
+    else if (eave.lengthFt > longestFt + SPARE_FT && eave.lengthFt < perimeterFt - SPARE_FT) say('eave-longer-than-side', `${at}/lengthFt`, `${eave.lengthFt} ft of eave on one side`, `the longest sides of ${area.id} come to ${longestFt} ft`, 'write an entry for each side, or measure again', { severity: 'warning' })
     const most = eave.bays ?? Math.floor(eave.lengthFt * IN_PER_FT / area.joists.spacingIn) + SPARE_BAYS
     if (eave.ventedBays > most) say('more-vented-than-bays', `${at}/ventedBays`, `${eave.ventedBays} vented bays`, eave.bays === undefined ? `${eave.lengthFt} ft at ${area.joists.spacingIn} in has ${most} bays at most` : `the eave has ${eave.bays} bays`, 'count the bays again')
     if ((eave.goodBaffles ?? 0) > eave.ventedBays) say('more-baffles-than-vented', `${at}/goodBaffles`, `${eave.goodBaffles} good baffles`, `only ${eave.ventedBays} bays are vented; goodBaffles counts vented bays whose baffle may stay`, 'count again')
@@ -185,10 +186,12 @@ const quote: Rule = ({ quote, job: { status } }, say) => {
   }
 }
 
+/** Of a state, the ones whose estimate is good before those that are only fair. */
+const SHOWN_STATIONS = 4
 const station: Rule = ({ energy, house: { state } }, say) => {
   if (energy?.station === undefined || stationOf(energy.station, state)) return
-  const own = stationsOf(state)
-  say('station-unknown', '/energy/station', `station: ${energy.station}`, 'no degree days of that station are at hand', own.length === 0 ? 'write degreeDays: and where they stand' : `write one of ${state}, such as ${own.slice(0, 3).map(s => `${s.id} (${s.name})`).join(', ')}, or degreeDays: and where they stand`)
+  const all = stationsOf(state), own = [...all.filter(s => !s.fair), ...all.filter(s => s.fair)]
+  say('station-unknown', '/energy/station', `station: ${energy.station}`, 'no degree days of that station are at hand', own.length === 0 ? 'write degreeDays: and where they stand' : `write one of ${state}, such as ${own.slice(0, SHOWN_STATIONS).map(s => `${s.id} (${s.name})`).join(', ')}; lidwork tables stations lists all; or write degreeDays: and where they stand`)
 }
 
 /** Revisions follow one another; what was sent last is what the quote says. */

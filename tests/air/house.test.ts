@@ -63,7 +63,7 @@ describe('a fact that is missing is named, and what hangs on it is not there', (
     ['nothing said of energy', (() => { const { energy: __, ...rest } = full; return rest })(), 'no savings'],
     ['no fuel', without({ heating: undefined }), 'energy.heating: what heats the house'],
     ['no price where no state mean is at hand', without({ heating: { fuel: 'wood', efficiency: 0.6, yearlyBill: 900 } }), 'energy.heating.price: no price of wood is at hand'],
-    ['no degree days of Alaska', { ...house(4), house: { ...full.house, state: 'AK' }, energy: { heating: full.energy!.heating! } } as JobFile, 'energy.degreeDays or energy.station: no mean of AK is at hand'],
+    ['no degree days of Alaska', { ...house(4), house: { ...full.house, state: 'AK' }, energy: { heating: full.energy!.heating! } } as JobFile, 'energy.degreeDays or energy.station: no mean of AK is at hand (lidwork tables stations lists the stations)'],
     ['nothing that bounds the saving', { ...without({ heating: { fuel: 'gas', efficiency: 0.8, price: 1.5 } }), house: small }, 'house.floorAreaFt2 or energy.heating.yearlyBill'],
     ['no blower door', house(4, { tests: {} }), 'tests.cfm50 and house.stories'],
     ['a cooler without degree days of summer', without({ cooling: { seer: 13, price: 0.15 } }), 'energy.degreeDays.cdd65'],
