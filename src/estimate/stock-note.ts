@@ -13,8 +13,8 @@ export function stockNotes(data: JobFile, taken: Taken, books: Books): Finding[]
   const rare = books.start('rare-share', 0.05, 'fraction', 'share of attics of a house’s age under which an R is worth a second look', 'judgment').value
   return taken.areas.flatMap((a): Finding[] => {
     const area = data.areas.find(x => x.id === a.id)
-    // What is taken out or has failed counts for nothing in the estimate, and would be rare for that alone.
-    if (area?.kind !== 'open-floor' || area.existing.some(l => l.action !== 'keep' || l.condition === 'failed')) return []
+    // A bare floor is plain to see; what is taken out or has failed counts for nothing in the estimate, and would be rare for that alone.
+    if (area?.kind !== 'open-floor' || area.existing.length === 0 || area.existing.some(l => l.action !== 'keep' || l.condition === 'failed')) return []
     const r = (a.measure.figures['existingR'] as Quantity | undefined)?.value, shares = r === undefined ? undefined : stockShares(yearBuilt, r)
     if (r === undefined || shares === undefined) return []
     const low = shares.upTo < rare, high = shares.from < rare
