@@ -21,10 +21,10 @@ import { areaKinds, hasEaves, hazardKinds, openingKinds, type Area, type FloorAr
 
 /** One seed for all runs; another one by LIDWORK_SEED. */
 export const seed = Number(process.env.LIDWORK_SEED ?? 20260305)
-export const RUNS = 600
+export const RUNS = 450
 export const run = { seed, numRuns: RUNS }
 /** For checks that make each house several times. */
-export const fewer = { seed, numRuns: RUNS / 2 }
+export const fewer = { seed, numRuns: RUNS / 3 }
 
 type Eave = NonNullable<JobFile['eaves']>[number]
 type Layer = OpenFloor['existing'][number]
