@@ -12,7 +12,7 @@ const CHUNK = 24
 /** Messages under way for each thread: none waits for work, and few results wait for their turn. */
 const AHEAD = 3
 /** Room for new objects [MB]: much of the memory a thread takes, and a job needs little. */
-const YOUNG = 16
+const YOUNG = 8
 
 export const processors = (): number => availableParallelism()
 
