@@ -3,8 +3,8 @@ import { Lexer } from 'yaml'
 
 /** A bracket or quote by its place in the source. */
 export type OpenEnd =
-  /** A quote that runs on over a key, to be closed before `ends`. */
-  | { readonly what: 'quote'; readonly at: number; readonly over: string; readonly ends: number }
+  /** A quote that runs on over a key, to be closed before `ends`; or that nothing closes. */
+  | { readonly what: 'quote'; readonly at: number; readonly over?: { readonly key: string; readonly ends: number } }
   /** A bracket: `by` is the one that closes too early, none where the lines go on further left or the file ends; `key` a key that belongs behind it. */
   | { readonly what: 'bracket'; readonly at: number; readonly by?: number; readonly key?: string; readonly ends: 'by' | 'line' | 'file' }
   /** One that closes nothing. */
@@ -29,14 +29,15 @@ function tokensOf(source: string): Token[] {
 
 const QUOTED_KEY = /([,\n])\s*(?:- +)?\{?([A-Za-z]\w*):(?=\s|$)/g
 
-/** A quote whose text holds a key of the format, and behind whose end more text stands: its own end was left out. */
+/** A quote whose text holds a key of the format, and behind whose end more text stands: its own end was left out. Else one without any. */
 function openQuote(tokens: readonly Token[], known: (key: string) => boolean): OpenEnd | undefined {
   for (const [i, { text, at, plain }] of tokens.entries()) {
     if (plain || !/^["']/.test(text)) continue
     const closed = text.length > 1 && text.endsWith(text[0]!), next = tokens[i + 1]
     if (closed && (next === undefined || (!next.plain && /^[,\]}:#\n\r\u0018]/.test(next.text)))) continue
     const over = [...text.matchAll(QUOTED_KEY)].find(m => known(m[2]!))
-    if (over) return { what: 'quote', at, over: over[2]!, ends: at + over.index }
+    if (over) return { what: 'quote', at, over: { key: over[2]!, ends: at + over.index } }
+    if (!closed) return { what: 'quote', at }
   }
   return undefined
 }

@@ -130,7 +130,11 @@ const sayOne = (name: string, says: string, why: string, mend: string, at: numbe
 function endFinding(open: OpenEnd, places: SourcePlaces): Finding {
   const sign = places.source[open.at]!
   if (open.what === 'closer') return closesNothing(printable(sign), places.span([open.at, open.at + 1]))
-  if (open.what === 'quote') return sayOne('quote-not-closed', `the ${sign} that opens here runs on over ${open.over}:`, 'all up to the next such quote is read as one text', `write ${sign} at the end of the text, before ${places.source[open.ends] === ',' ? `the comma in front of ${open.over}:` : `the line of ${open.over}:`}`, open.at, places)
+  if (open.what === 'quote') {
+    const { key, ends } = open.over ?? {}
+    return key === undefined || ends === undefined ? neverClosed(sign, places.span([open.at, open.at + 1]))
+      : sayOne('quote-not-closed', `the ${sign} that opens here runs on over ${key}:`, 'all up to the next such quote is read as one text', `write ${sign} at the end of the text, before ${places.source[ends] === ',' ? `the comma in front of ${key}:` : `the line of ${key}:`}`, open.at, places)
+  }
   const closes = sign === '[' ? ']' : '}', by = open.by === undefined ? undefined : places.span([open.by, open.by + 1]), here = places.span([open.at, open.at + 1])
   const says = by ? `the ${sign} that opens here is not closed before the ${places.source[open.by!]!} ${by.line === here.line ? '' : `on line ${by.line} `}in column ${by.column}` : open.ends === 'line' ? `the ${sign} that opens here is not closed before the next line begins further left` : `the ${sign} that opens here is never closed`
   return sayOne('bracket-not-closed', says, 'what opens with a bracket ends with its own', open.key !== undefined ? `write ${closes} before the comma in front of ${open.key}:` : open.ends === 'line' ? `write ${closes} at its end, or indent the lines that go on` : `write ${closes} at its end`, open.at, places)
@@ -150,7 +154,7 @@ function syntaxFinding(code: string, message: string, pos: Range, doc: Document.
   if (/closing ["']quote/.test(message)) {
     const open = lastNode(doc, n => isScalar(n) && (n.type === 'QUOTE_DOUBLE' || n.type === 'QUOTE_SINGLE'))
     const at = open?.range?.[0] ?? pos[0]
-    return say('quote-not-closed', `the ${source[at] === "'" ? "'" : '"'} that opens here is never closed`, 'everything behind it is read as one text', 'write the same quote at the end of the text', [at, at + 1])
+    return neverClosed(source[at] === "'" ? "'" : '"', places.span([at, at + 1]))
   }
   if (/Flow (map|sequence) in block/.test(message)) {
     const open = lastNode(doc, n => (isMap(n) || isSeq(n)) && n.flow === true && (n.range?.[0] ?? 0) < pos[0] && !'}]'.includes(source[(n.range?.[1] ?? 1) - 1] ?? ' '))
@@ -197,6 +201,8 @@ function syntaxFinding(code: string, message: string, pos: Range, doc: Document.
 }
 
 const closesNothing = (bracket: string, span: Span): Finding => error('bracket-not-opened', `a ${bracket} that closes nothing`, 'each bracket that closes has one that opens', 'take it out, or open a bracket before', span)
+
+const neverClosed = (quote: string, span: Span): Finding => error('quote-not-closed', `the ${quote} that opens here is never closed`, 'everything behind it is read as one text', 'write the same quote at the end of the text', span)
 
 /** A line without its indentation. */
 const textOf = (line: string, start: number): Range => [start + line.length - line.trimStart().length, start + line.length]

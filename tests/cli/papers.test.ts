@@ -32,6 +32,7 @@ describe('lidwork papers', () => {
     expect(code).toBe(2)
     expect(err).toMatch(/^lidwork: there is no paper propsal; did you mean proposal\? The papers: proposal, /)
     expect(written(files)).toEqual([])
+    expect((await lidwork('papers a.job.yaml --only zzzzz --out out', { files: { 'a.job.yaml': job } })).err).toMatch(/^lidwork: there is no paper zzzzz\. The papers: proposal, /)
   })
   test('without --out nothing is done', async () => {
     const { code, err } = await lidwork('papers a.job.yaml', { files: { 'a.job.yaml': job } })

@@ -51,6 +51,11 @@ describe('columns', () => {
     expect(section(shown(e, 60), 'work').filter(l => /^ {19}After [\d, -]+\.$/.test(l))).toHaveLength(e.tasks.filter(t => t.after.length > 0).length)
     expect(shown(e, 80)).not.toMatch(/charged \d|The ceiling carries|After \d/)
   })
+  test('an area called by its kind is said once', () => {
+    const e = house(), [first] = e.areas
+    const { existingR: _, ...left } = first!
+    expect(flat(shown({ ...e, areas: [{ ...left, id: 'garage', kind: 'garage', stoppedBy: [] }] as unknown as typeof e.areas }))).toMatch(/(?<!garage )garage, [\d,.]+ ft²: left out/)
+  })
   test('a name that its column would cut has a line of its own', () => {
     const e = house(), long = 'knee-wall-floor-of-the-west-side'
     const rows = section(shown({ ...e, areas: e.areas.map((a, i) => (i === 0 ? { ...a, id: long } : a)) }, 60), 'areas')
@@ -115,6 +120,9 @@ describe('head and verdict', () => {
     e.basis.company = { name: 'Invented Attic Co.', dated: '2026-01-05', demo: false }
     expect(flat(shown(e))).toContain('prices Spring list 2026-02-01, Invented Attic Co. 2026-01-05')
     expect(shown(e)).not.toContain('demo')
+    e.basis.priceBook.name = 'Invented prices'
+    expect(flat(shown(e))).toContain('Invented prices 2026-02-01, ')
+    expect(flat(shown(e))).not.toContain('prices Invented prices')
   })
   test('a parish is no county, and a job with its own R names no edition', () => {
     const e = house()
