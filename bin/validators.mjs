@@ -112,5 +112,5 @@ export async function buildOutputSchemas() {
 export async function buildTypes() {
   const { generateDtsBundle } = await import('dts-bundle-generator')
   const [text] = generateDtsBundle([{ filePath: join(root, 'src/api/index.ts'), output: { noBanner: true, exportReferencedTypes: true } }], { preferredConfigPath: join(root, 'tsconfig.json') })
-  put(join(root, 'types/lidwork.d.ts'), text)
+  put(join(root, 'schemas/lidwork.d.ts'), text)
 }

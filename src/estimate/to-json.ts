@@ -8,7 +8,7 @@ import type { EstimateOut } from './output.ts'
 
 /** Step to which a figure is printed, by the end of its name. */
 const DIGITS: readonly (readonly [RegExp, number])[] = [
-  [/^(unitPrice|listPrice|wage)Cents$/, 1e-6], [/Cents(Low|Expected|High)?$/, 1], [/Ft2$/, 0.1], [/Psf$|Gal$/, 0.001], [/^u[A-Z]/, 0.0001], [/^r(Before|After)$/, 0.01], [/Pct$/, 0.1], [/^days$/, 0.5], [/^ach|Ach/, 0.01], [/Years(Low|Expected|High)?$|^nFactor$/, 0.1], [/Share$/, 0.001], [/[a-z]F$/, 0.1], [/Btu|Cfm|^cfm|^ratio$|Kwh|Lb|fuelUnits|^hdd|^cdd/, 1],
+  [/^(unitPrice|listPrice|wage)Cents$/, 1e-6], [/Cents(Low|Expected|High)?$/, 1], [/Ft2$/, 0.1], [/Psf$|Gal$/, 0.001], [/^u[A-Z]/, 0.0001], [/^r(Before|After)$/, 0.01], [/Pct$/, 0.1], [/^days$/, 0.5], [/^ach|Ach/, 0.01], [/Years(Low|Expected|High)?$|^nFactor$/, 0.1], [/Share$/, 0.001], [/[a-z]F$/, 0.1], [/^heatingBtu/, 1000], [/Btu|Cfm|^cfm|^ratio$|Kwh|Lb|fuelUnits|^hdd|^cdd/, 1],
   [/Ft$|Ft(Before|After)$|Pa$|Pa(Before|After)$|In$|In2$|In2(Before|After|Low|High)$|R$|Hours(Low|Expected|High)?$|^(in|out|less)$|Pcf$|^bags(Planned|Needed|Missing)?$|^pack$|^quantity$|^needed$|^charged$|^packs$|^fromStock$/, 0.01],
 ]
 const COUNTS = 1e-6

@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import * as source from '../../src/api/index.ts'
-import type * as published from '../../types/lidwork.d.ts'
+import type * as published from '../../schemas/lidwork.d.ts'
 import { newPrices } from '../../src/papers/new-books.ts'
 import { blocksOf } from '../docs/pages.ts'
 

@@ -36,6 +36,6 @@ export function workedOut(name: string): Worked[] {
 
 /** The step to which README.md says that a figure is printed. */
 const STEPS: readonly (readonly [RegExp, number])[] = [
-  [/Cents(Low|Expected|High)?$/, 1], [/Ft2$/, 0.1], [/Psf$|Gal$/, 0.001], [/^u(Before|After)$/, 0.0001], [/Pct$/, 0.1], [/^days$/, 0.5], [/^ach|Ach/, 0.01], [/Years(Low|Expected|High)?$/, 0.1], [/Share$/, 0.001], [/[a-z]F$/, 0.1], [/Btu|Cfm|^cfm|Kwh|Lb|fuelUnits|^hdd|^cdd|^ratio$/, 1],
+  [/Cents(Low|Expected|High)?$/, 1], [/Ft2$/, 0.1], [/Psf$|Gal$/, 0.001], [/^u(Before|After)$/, 0.0001], [/Pct$/, 0.1], [/^days$/, 0.5], [/^ach|Ach/, 0.01], [/Years(Low|Expected|High)?$/, 0.1], [/Share$/, 0.001], [/[a-z]F$/, 0.1], [/^heatingBtu/, 1000], [/Btu|Cfm|^cfm|Kwh|Lb|fuelUnits|^hdd|^cdd|^ratio$/, 1],
 ]
 export const stepOf = (path: string): number => { const name = path.split('.').at(-1)!; return STEPS.find(([ends]) => ends.test(name))?.[1] ?? 0.01 }

@@ -63,7 +63,7 @@ describe('bare numbers', () => {
     expect(KNOWN.filter(([piece]) => !inCore.some(b => b.on.includes(piece))).map(([piece]) => piece)).toEqual([])
   })
   test('the rounding of the output is a table of steps, each a power of ten or a half', () => {
-    for (const b of bare(FORMAT_TABLE)) expect([0.5, 0.1, 0.01, 0.001, 0.0001, 0.000001], `${b.line}`).toContain(b.value)
+    for (const b of bare(FORMAT_TABLE)) expect([1000, 0.5, 0.1, 0.01, 0.001, 0.0001, 0.000001], `${b.line}`).toContain(b.value)
   })
 
   test('a paper lays out: it multiplies and divides by no number of the trade', () => {
