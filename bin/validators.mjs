@@ -38,10 +38,28 @@ function bare(node) {
     .map(([word, value]) => [word, word === 'properties' || word === '$defs' ? Object.fromEntries(Object.entries(value).map(([key, child]) => [key, bare(child)])) : bare(value)]))
 }
 
+const ENOUGH = 3
+/** Each mapping of some keys in a place of its own, once: it becomes a function of its own, which V8 compiles only for a file that has such a mapping. */
+function apart(format) {
+  const defs = {}, names = new Map()
+  const walk = (node, hoist) => {
+    if (Array.isArray(node)) return node.map(n => walk(n, false))
+    if (typeof node !== 'object' || node === null) return node
+    const inside = Object.fromEntries(Object.entries(node).map(([word, value]) => [word, word === 'properties' || word === '$defs' ? Object.fromEntries(Object.entries(value).map(([key, child]) => [key, walk(child, word === 'properties')])) : walk(value, word === 'items' || word === 'additionalProperties')]))
+    if (!hoist || Object.keys(node.properties ?? {}).length < ENOUGH) return inside
+    const text = JSON.stringify(inside), name = names.get(text) ?? `part${names.size}`
+    names.set(text, name)
+    defs[name] = inside
+    return { $ref: `#/$defs/${name}` }
+  }
+  const root = walk(format, false)
+  return { ...root, $defs: { ...root.$defs, ...defs } }
+}
+
 /** A module with, for each format, a function that validates and what its keys read. */
 async function validatorModule(file, formats, readsOf) {
   const ajv = new Ajv(AJV_OPTIONS)
-  for (const [name, format] of Object.entries(formats)) ajv.addSchema(bare(format), name)
+  for (const [name, format] of Object.entries(formats)) ajv.addSchema(apart(bare(format)), name)
   const validators = standalone.default(ajv, Object.fromEntries(Object.keys(formats).map(name => [`validate${name}`, name])))
   const tables = Object.entries(formats).map(([name, format]) => `export const reads${name} = ${JSON.stringify(readsOf(format))}`).join('\n')
   // The compiler leaves requires of its own small helpers in the code: the bundler puts them in.
