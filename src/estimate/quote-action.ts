@@ -36,6 +36,8 @@ export interface Situation {
   readonly status: Status
   readonly on: string | undefined
   readonly lastDay: string | undefined
+  /** The day it was signed, where that lies after the day asked: the dates or the day are wrong, or it is looked at from before. */
+  readonly signedLater?: string | undefined
   /** Why work may not be scheduled under the new book, where it may not: a gate it turns shut, or one that is shut under both. */
   readonly shut: string | undefined
   /** Rise of the price [%]; absent where one of the two has none. */
@@ -51,7 +53,9 @@ const tenth = (x: number): number => printed('changePct', x)
 
 /** What to do, and why in a few words. Safety comes before what binds, and what binds before what it costs. */
 export function actionOn(s: Situation, { honorUpToPct, reissueAbovePct, leastMarginPct, reissueWithinDays }: Thresholds): { readonly action: Action; readonly why: string } {
-  if (s.shut !== undefined) return { action: 'ask', why: s.shut }
+  const later = s.signedLater === undefined ? undefined : `signed ${s.signedLater}, later than --on`
+  if (s.shut !== undefined) return { action: 'ask', why: later === undefined ? s.shut : `${s.shut}; ${later}` }
+  if (later !== undefined) return { action: 'ask', why: later }
   if (s.risePct === undefined) return { action: 'ask', why: 'it has no price under both books' }
   const rise = tenth(s.risePct), said = rise > 0 ? `the price rises ${pct(rise)}` : rise < 0 ? `the price falls ${pct(-rise)}` : 'the price stays'
   if (s.status === 'signed') return s.clause === undefined ? { action: 'honor', why: 'it is signed' } : { action: 're-issue', why: s.clause }

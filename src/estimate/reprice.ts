@@ -97,7 +97,7 @@ export function repriced(file: string, { job, quote }: Quoted, from: Side, to: S
   const risePct = old && now && old.totalCents.value > 0 ? work(riseOf, { before: old.totalCents, after: now.totalCents }).value : undefined
   const passedOn = clauses.reduce((sum, c) => sum + c.passedOnCents, 0)
   const { action, why } = actionOn({
-    status, on, lastDay: last, risePct, honoredMarginPct,
+    status, on, lastDay: last, signedLater: on !== undefined && facts.signedOn !== undefined && facts.signedOn > on ? facts.signedOn : undefined, risePct, honoredMarginPct,
     shut: turned[0] ? `${turned[0].where}: ${turned[0].why}` : shutBy(from.stand.billed.verdict, to.stand.billed.verdict),
     clause: passedOn > 0 ? `its clause passes on ${clauses.map(c => c.item).join(', ')}` : undefined,
   }, company.reprice)

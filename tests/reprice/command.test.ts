@@ -63,6 +63,12 @@ describe('days', () => {
   test.each([['2026-04-01', 'sent', 're-issue'], ['2026-04-02', 'expired', 're-issue'], ['2026-05-02', 'expired', 'expire']])('on %s it is %s: %s', async (on, is, action) => {
     expect(lines(await run(`jobs/a.job.yaml --ndjson --on ${on}`, { files: dated }))[0]).toMatchObject({ status: is, action })
   })
+  test.each(['sentOn: 2026-05-20, ', ''])('signed later than the day asked: somebody looks at it, and is told why (%s)', async sent => {
+    const files = { 'jobs/a.job.yaml': status(quince, 'signed', `quote: {${sent}signedOn: 2026-05-21}\n`) }
+    expect(lines(await run('jobs/a.job.yaml --ndjson --on 2026-04-01', { files }))[0]).toMatchObject({ action: 'ask', why: 'signed 2026-05-21, later than --on' })
+    expect((await run('jobs/a.job.yaml --on 2026-04-01', { files })).out).toContain('signed 2026-05-21, later than --on')
+    expect(lines(await run('jobs/a.job.yaml --ndjson --on 2026-05-21', { files }))[0]).toMatchObject({ status: 'signed', action: 'honor', why: 'it is signed' })
+  })
   test('the company’s own thresholds, from its file or the job’s', async () => {
     const company = newCompany().replace(/^# reprice: .*$/m, 'reprice: {honorUpToPct: 50, reissueAbovePct: 60}').replace(/^validDays: \d+/m, 'validDays: 10')
     const on = 'jobs/a.job.yaml --ndjson --on 2026-03-12'
@@ -94,7 +100,10 @@ describe('what goes out', () => {
     const margin = lines(await run('jobs/a.job.yaml --ndjson', { files: sent }))[0]!.honoredMarginPct!
     expect((await run(`jobs --fail-if-margin-below ${margin}`, { files: sent })).code).toBe(0)
     expect(await run(`jobs --fail-if-margin-below ${margin + 0.1}`, { files: sent })).toMatchObject({ code: 1, err: expect.stringContaining('1 open quote would keep less than') })
-    expect((await run('jobs --fail-if-margin-below 90')).code).toBe(0) // drafts bind nobody
+    // Drafts bind nobody: nothing was judged, and that is said.
+    expect(await run('jobs --fail-if-margin-below 99')).toMatchObject({ code: 0, err: 'lidwork: 0 sent or signed jobs judged against 99 %\n2 jobs: 2 priced\n' })
+    expect((await run('jobs --fail-if-margin-below 10', { files: sent })).err).toContain('1 sent or signed job judged against 10 %')
+    expect((await run('jobs')).err).not.toContain('judged')
   })
 })
 

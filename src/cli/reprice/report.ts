@@ -32,7 +32,7 @@ export async function report(run: Run, words: readonly string[], options: Repric
   if (!jobs) return
 
   const totals = new Totals(), rows: RepriceRow[] = [], lines: string[] = [], skipped: Skip[] = [], below: string[] = [], firstOf = new Map<string, string>(), clashes: string[] = []
-  const counts = { read: 0, unread: 0, fresh: 0 }
+  const counts = { read: 0, unread: 0, fresh: 0, judged: 0 }
   const bar = progress(run, jobs.count, (ndjson || csv) && run.io.stdout.isTTY)
   if (csv) await run.print(repricedHead())
 
@@ -56,7 +56,10 @@ export async function report(run: Run, words: readonly string[], options: Repric
     const first = firstOf.get(job.id)
     if (first === undefined) firstOf.set(job.id, job.file)
     else { clashes.push(job.id); await bar.end(); await run.say(`lidwork: ${printable(job.file)} and ${printable(first)} are both the job ${job.id}; both are counted\n`) }
-    if (failIfMarginBelow !== undefined && (job.status === 'sent' || job.status === 'signed') && job.honoredMarginPct !== undefined && job.honoredMarginPct < failIfMarginBelow) below.push(job.id)
+    if (failIfMarginBelow !== undefined && (job.status === 'sent' || job.status === 'signed') && job.honoredMarginPct !== undefined) {
+      counts.judged++
+      if (job.honoredMarginPct < failIfMarginBelow) below.push(job.id)
+    }
     if (ndjson) await run.print(`${d.line}\n`)
     else if (csv) await run.print(repricedLine(job))
     else if (json) lines.push(d.line)
@@ -74,6 +77,8 @@ export async function report(run: Run, words: readonly string[], options: Repric
   const all = totals.out()
   if (json) await run.print(asJson({ format: REPRICE_FORMAT, from, to, ...(on === undefined ? {} : { on }), read: counts.read, priced: all.jobs, skipped, clashes, totals: all }, lines))
   else if (!ndjson && !csv && all.jobs > 0) await run.print(terminalRepriced({ from, to, ...(on === undefined ? {} : { on }) }, rows, all, run.look(), top))
+  // Said also where nothing failed: of no job at all it could not.
+  if (failIfMarginBelow !== undefined) await run.say(`lidwork: ${counted(counts.judged, 'sent or signed job')} judged against ${failIfMarginBelow} %\n`)
   if (below.length > 0) {
     run.met(exit.findings)
     await run.say(`lidwork: ${counted(below.length, 'open quote')} would keep less than ${failIfMarginBelow} % at the old price: ${below.slice(0, MOST_NAMED).join(', ')}${below.length > MOST_NAMED ? ', …' : ''}\n`)
