@@ -67,7 +67,7 @@ export function estimate(job: Job, shelved: Books, again = true): Estimate {
   const revisions = data.quote && revisionsOf(data.quote, totalCents)
   const deposit = totalCents && depositOf(totalCents, data.house.state, books)
   const year: Savings = (verdict === 'stop' ? undefined : guarded('/energy', refused, () => yearlySavings(data, { taken, steps, uas, ...(air.naturalCut ? { naturalCut: air.naturalCut } : {}), ...(totalCents ? { totalCents, prices: partPrices(steps, materials, totalCents, books) } : { prices: {} }) }, books))) ?? {}
-  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...refused, ...air.findings ?? [], ...coldNotes(taken, zone?.zone, books), ...stockNotes(data, taken, books), ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...orderNotes(materials), ...deposit?.findings ?? [], ...revisions?.findings ?? [], ...driveMissing(data, books), ...incentivesOver(data, totalCents), ...(taken.findings.some(f => f.severity === 'error') ? [] : outOfBand({ areaFt2: blownFt2(taken, stands), price: prices, byPhase, ...beside(steps, materials, books) }))]
+  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...refused, ...air.findings ?? [], ...coldNotes(taken, zone?.zone, books), ...stockNotes(data, taken, books), ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...retestOnce(steps, days.whole, books), ...orderNotes(materials), ...deposit?.findings ?? [], ...revisions?.findings ?? [], ...driveMissing(data, books), ...incentivesOver(data, totalCents), ...(taken.findings.some(f => f.severity === 'error') ? [] : outOfBand({ areaFt2: blownFt2(taken, stands), price: prices, byPhase, ...beside(steps, materials, books) }))]
   const out: Estimate['out'] = {
     format: ESTIMATE_FORMAT,
     job: { id: data.job.id, title: data.job.title, status: data.job.status, surveyedOn: data.job.surveyedOn, ...(data.job.customer === undefined ? {} : { customer: data.job.customer }), ...(data.job.notes === undefined ? {} : { notes: data.job.notes }) },
@@ -124,6 +124,12 @@ function beside(steps: readonly Step[], materials: readonly MaterialLine[], book
 
 /** Floor that gets fill. */
 const blownFt2 = (taken: Taken, stands: Standing): number => taken.areas.filter(a => stands.open.some(t => t.buries?.includes(a.id))).reduce((sum, a) => sum + (a.measure.figures.netAreaFt2 as Quantity).value, 0)
+
+/** No house is left overnight tightened and untested: the price holds one test on the way unless the company wants one each evening. */
+function retestOnce(steps: readonly Step[], days: Quantity<'day'>, books: Books): Finding[] {
+  return books.company.retestEachDay || days.value < 2 || !steps.some(s => s.id === 'test-combustion-interim') ? []
+    : [{ code: 'retest-each-day', severity: 'note', path: '/appliances', says: `${days.value} days of work, and one combustion test on the way in the price`, why: 'no house is left overnight tightened and untested', mend: 'write retestEachDay: yes in the company file, or plan the tightening into one day' }]
+}
 
 function shortLastDay(days: Quantity<'day'>): Finding[] {
   const last = days.value - Math.floor(days.value + 1e-9)

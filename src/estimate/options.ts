@@ -25,7 +25,7 @@ const codeTargets = (): number[] => [...new Set(editionTargets.rows.flatMap(t =>
 const withTarget = (data: JobFile, targetR: number): JobFile => ({ ...data, areas: data.areas.map(a => (hasCeilingGoal(a) ? { ...a, rValue: targetR } : a)) })
 const withProduct = (data: JobFile, item: string): JobFile => ({ ...data, choices: { ...data.choices, fill: Object.fromEntries(data.areas.filter(hasCeilingGoal).map(a => [a.id, item])) } })
 
-/** Sealing with nothing laid over it: what it costs to do the part that can't be done later. Only where every ceiling is an open floor. */
+/** All the rest with nothing laid over it: sealing, ducts, tests; what it costs to do the part that can't be done later. Only where every ceiling is an open floor. */
 const uncovered = (data: JobFile): JobFile | undefined => (data.areas.some(a => hasCeilingGoal(a)) && data.areas.every(a => !hasCeilingGoal(a) || a.kind === 'open-floor')
   ? { ...data, areas: data.areas.map(a => (a.kind === 'open-floor' ? { ...a, cover: 'none' as const } : a)) } : undefined)
 
@@ -49,7 +49,7 @@ function depthOf(e: EstimateOut): number {
 /** Mean of a figure over the floor of the areas that have it: R through U, never R by itself. */
 function averageR(e: EstimateOut): number | undefined {
   const there = e.areas.filter(a => a.averageR !== undefined && a.averageR > 0), floor = there.reduce((sum, a) => sum + a.netAreaFt2, 0)
-  return there.length === 0 || there.length < e.areas.filter(a => a.targetR !== undefined).length ? undefined : printed('averageR', floor / there.reduce((sum, a) => sum + a.netAreaFt2 / a.averageR!, 0))
+  return there.length === 0 || there.length < e.areas.filter(a => a.targetR !== undefined && a.stoppedBy.length === 0).length ? undefined : printed('averageR', floor / there.reduce((sum, a) => sum + a.netAreaFt2 / a.averageR!, 0))
 }
 
 const MOST_YEARS = 'payback-most'
@@ -117,7 +117,7 @@ export function options(job: Job, as: Estimate, books: Books, asked: Asked = {})
   const sealing = uncovered(data), oneGoal = data.areas.filter(hasCeilingGoal).every(a => !('rValue' in a) || a.rValue === undefined)
   const goals = [...new Set([...asked.targets ?? codeTargets(), ...(oneGoal && asked.targets === undefined ? [targetR] : [])])].sort((a, b) => a - b)
   const rungs = base.verdict === 'stop' ? [] : [
-    ...(sealing ? row({ id: 'sealing-alone', what: 'sealing alone', data: sealing }) : []),
+    ...(sealing ? row({ id: 'no-fill', what: 'all but the fill', data: sealing }) : []),
     ...goals.flatMap(g => (oneGoal && g === targetR ? [{ ...written, way: { ...written.way, id: `r-${g}`, what: `R-${g}` } }] : row({ id: `r-${g}`, what: `R-${g}`, targetR: g, data: withTarget(data, g) }))),
   ]
   const ladder = rungs.filter((r, i) => i === 0 || r.way.asWritten || bagsOf(r.e) !== bagsOf(rungs[i - 1]!.e) || r.e.price.totalCents !== rungs[i - 1]!.e.price.totalCents)

@@ -166,9 +166,11 @@ export function ductTakeoff(found: Found<Duct>, books: Books, area: AreaAround, 
   if (newR) wrapFigures = { rAfter: newR, lossBtuhAfter: loss(newR) }
   if (wrapped) wrapFigures = { ...wrapFigures, rAfter, lossBtuhAfter: loss(rAfter) }
   // Cold ducts that fill covers sweat where summers are humid.
-  if (item.position === 'floor' && area.filled && item.use === 'supply' && house.climateZone !== undefined && HUMID.includes(house.climateZone)) findings.push({ code: 'buried-duct-humid', severity: 'note', path: `${at}/position`, says: `${id} will lie under fill in zone ${house.climateZone}`, why: 'in zones 1A to 3A a buried duct wants R-13 and a vapor retarder (IRC N1103.3.6 of 2018), or it sweats', mend: 'hang it above the fill, or wrap it to R-13 with taped jacket' })
+  const wanted = books.start('buried-duct-r', 13, 'R', 'R wanted on a supply duct under fill in zones 1A to 3A, with a vapor retarder', 'IRC N1103.3.6 of 2018'), reached = newR ?? rAfter
+  const sweats = item.position === 'floor' && area.filled && item.use === 'supply' && house.climateZone !== undefined && HUMID.includes(house.climateZone) && reached.value < wanted.value
+  if (sweats) findings.push({ code: 'buried-duct-humid', severity: 'warning', path: `${at}/position`, says: `${id} will lie under fill in zone ${house.climateZone} at R ${Number(reached.value.toFixed(1))}`, why: `in zones 1A to 3A a buried duct wants R-${wanted.value} and a vapor retarder (IRC N1103.3.6 of 2018), or it sweats`, mend: 'hang it above the fill, or put a thicker duct wrap in the price book' })
   return {
-    buries: inFill ? item.in : id, wrapFigures, tasks, findings,
+    buries: inFill ? item.in : id, wrapFigures, tasks, findings, ...(sweats ? { unknowns: [`The ducts ${id} lie under fill at R ${Number(reached.value.toFixed(1))}; in this climate R-${wanted.value} with a sealed jacket is asked for, or they may sweat: hang them, or agree on more wrap before work starts.`] } : {}),
     figures: { id, area: item.in, where: item.at ?? '', use: item.use, shape: item.shape, count: runs, method: anew ? 'replaced by insulated flexible duct' : sealed ? 'sealed already' : how.method, surfaceFt2, jointFt, masticGal, rBefore, lossBtuhBefore: loss(rBefore), materials },
   }
 }

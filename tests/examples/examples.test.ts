@@ -49,7 +49,8 @@ const LISTS: Readonly<Record<string, { verdict: EstimateOut['verdict']; catches:
     { must: 'the board carries the fill', in: e => e.areas[0]!.ceilingLoadPsf! <= e.areas[0]!.ceilingLimitPsf! },
     { must: 'the row is a listed one, with settled and blown depth apart', in: e => e.areas[0]!.chartR === 38 && e.areas[0]!.initialDepthIn! > e.areas[0]!.settledDepthIn! },
   ] },
-  'ibis-landing-5': { verdict: 'go', catches: [
+  'ibis-landing-5': { verdict: 'conditional', catches: [
+    { must: 'and it is no go: the price says that they lie too thin under fill', in: e => excluded(e).includes('branches') && excluded(e).includes('torn') },
     { must: 'cold ducts under fill in a humid zone may sweat, and somebody says so', in: e => e.findings.filter(f => f.code === 'buried-duct-humid').length === 2 },
     { must: 'no frost in zone 2: the water line is flagged and holds nothing', in: e => gate(e, 'water-line-freeze').length === 0 && e.sealing.some(s => s.kind === 'water-line') },
     { must: 'the torn run is replaced, not patched', in: e => e.ducts.find(d => d.id === 'torn')!.method.startsWith('replaced') && e.tasks.some(t => t.id === 'replace-ducts-main') },

@@ -149,7 +149,7 @@ describe('what is asked for', () => {
   const name = 'quince-lane-14.job.yaml', run = (words: string) => lidwork(`options ${name} ${words}`, { files: { [name]: source(name) } })
   test('targets and products of one’s own', async () => {
     const o = JSON.parse((await run('--targets 38,R-44 --products demo-loose-cellulose --json')).out) as OptionsOut
-    expect(o.ladder.map(s => s.id)).toEqual(['sealing-alone', 'r-38', 'r-44'])
+    expect(o.ladder.map(s => s.id)).toEqual(['no-fill', 'r-38', 'r-44'])
     expect(o.products.map(p => p.id)).toEqual(['demo-loose-cellulose'])
   })
   test.each([['--targets 5', 'Write R values'], ['--targets many', 'Write R values'], ['--products straw', 'no blown product straw; it has demo-loose-cellulose']])('%s is wrong use', async (words, said) => {

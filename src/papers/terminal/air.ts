@@ -26,7 +26,7 @@ export function airAndEnergy(e: EstimateOut, on: Sheet): void {
   if (a?.cfm50CutLow !== undefined) {
     const range = `${rangeOf(a.cfm50CutLow, a.cfm50CutHigh!)} less, expect ${two(a.cfm50CutExpected!)}`
     if (on.width >= 80) add('air', bar(a.cfm50CutLow, a.cfm50CutExpected!, a.cfm50CutHigh!, a.cutCapped === true), `CFM50`)
-    add(on.width >= 80 ? '' : 'air', `${range}, of ${figure(a.cfm50Before!)}${NB}CFM50 ${a.cfm50Assumed ? 'that are assumed' : 'as measured'}${a.cutCapped ? '; capped, the listed parts add up to more' : ''}. A range, not a promise.`)
+    add(on.width >= 80 ? '' : 'air', `${range}, of ${figure(a.cfm50Before!)}${NB}CFM50 ${a.cfm50Assumed ? 'that are assumed' : 'as measured'}${a.cutCapped ? '; the most that sealing a ceiling is taken to bring, the listed parts add up to more' : ''}. A range, not a promise.`)
   } else if (a?.listedIn2Before !== undefined && e.verdict !== 'stop') add('air', `listed openings leak ${figure(a.listedIn2Before)}${NB}in² as found, ${figure(a.listedIn2After!)}${NB}in² once closed${a.cfm50Before === undefined ? '; no blower door, so no flow is printed' : ''}.`)
   if (a?.leaks && a.leaks.length > 0) add(lines.length === 0 ? 'air' : '', `Most leak: ${a.leaks.slice(0, 3).map(l => `${l.id} ${figure(l.sharePct)}%`).join(', ')}.`)
   if (v) add('fresh air', v.fanNeeded ? `${figure(Math.ceil(v.fanCfm))}${NB}cfm are missing by ASHRAE${NB}${v.standard} once it is sealed: a fan, offered; the owner decides in writing.` : `enough by ASHRAE${NB}${v.standard} once it is sealed: no fan asked for.`)
@@ -35,7 +35,7 @@ export function airAndEnergy(e: EstimateOut, on: Sheet): void {
   if (d && d.cases.length > 1) add('ducts', `of the heat sent out, what arrives: ${d.cases.map(c => `${CASES[c.id]} ${figure(c.averageShare * 100)}%`).join(', ')}.`)
   if (s?.billCentsLow !== undefined) {
     const payback = s.paybackYearsLow === undefined ? 'more than 50 years' : s.paybackYearsHigh === undefined ? `${two(s.paybackYearsLow)} to more than 50 years` : `${rangeOf(s.paybackYearsLow, s.paybackYearsHigh)} years`
-    add('saving', `${dollars(s.billCentsLow) === dollars(s.billCentsHigh!) ? `at most ${dollars(s.billCentsHigh!)} a year` : `${rangeOf(s.billCentsLow, s.billCentsHigh!, dollars)} a year, expect ${dollars(s.billCentsExpected!)}`}${s.capped ? ', capped' : ''}; pays back in ${payback}. Savings vary: a range, not a promise.`)
+    add('saving', `${dollars(s.billCentsLow) === dollars(s.billCentsHigh!) ? `at most ${dollars(s.billCentsHigh!)} a year` : `${rangeOf(s.billCentsLow, s.billCentsHigh!, dollars)} a year, expect ${dollars(s.billCentsExpected!)}`}${s.capped ? ', held to a share of the bill' : ''}; pays back in ${payback}. Savings vary: a range, not a promise.`)
     add('', `${rangeOf(s.fuelUnitsLow!, s.fuelUnitsHigh!)}${NB}${s.fuelUnit} ${FUELS[s.fuel!] ?? `of ${s.fuel}`}${s.coolingKwhLow === undefined ? '' : `, ${rangeOf(s.coolingKwhLow, s.coolingKwhHigh!)}${NB}kWh of cooling`}; degree days: ${s.degreeDaysFrom}.`)
     for (const p of s.parts ?? []) add('', `${PARTS[p.id]}: ${p.heatingBtu === 0 ? 'not counted here,' : `${dollars(p.billCents)} a year of heating`}${p.priceCents === undefined ? '' : ` for $${figure(p.priceCents / 100)} of the price`}`)
   }
