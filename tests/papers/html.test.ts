@@ -155,6 +155,35 @@ describe('what a seller of insulation has to say', () => {
   test('what each part saves stands there where several save together (16 CFR 460.19)', () => { for (const part of ['Sealing', 'Ducts', 'Insulation']) expect(words).toMatch(new RegExp(`${part} \\d+ [\\d,]+`)) })
 })
 
+describe('what an owner is told', () => {
+  const proposalOf = (name: string): string => htmlOf(house(name)).find(([e]) => e === 'proposal.html')![1], words = readable(proposalOf(HARD))
+  test('beside a blower door no sum of the list is drawn as holes; without one it is', () => {
+    for (const name of exampleNames) {
+      const a = house(name).estimate.airLeakage
+      if (house(name).estimate.verdict === 'stop') continue
+      expect(proposalOf(name).includes('pushed together'), name).toBe((a?.listedIn2Before ?? 0) > 0 && a?.cfm50Before === undefined)
+      expect(readable(proposalOf(name)).includes('add up to more than that'), name).toBe(a?.cutCapped === true)
+    }
+    expect(exampleNames.some(n => house(n).estimate.airLeakage?.cutCapped === false)).toBe(true)
+    expect(proposalOf('sorrel-court-8')).toContain('pushed together')
+  })
+  test('a saving that is held down says to what', () => {
+    for (const name of exampleNames) if (house(name).estimate.verdict !== 'stop') expect(proposalOf(name).includes('this range is held to a share of the bill'), name).toBe(house(name).estimate.savings?.capped === true)
+  })
+  test('fans that pull more than a flue bears are told, and the tests decide', () => {
+    for (const name of exampleNames) if (house(name).estimate.verdict !== 'stop') expect(proposalOf(name).includes('may pull air down a flue'), name).toBe(house(name).estimate.gates.some(g => g.code === 'depressurization'))
+    expect(words).toContain('may pull air down a flue')
+  })
+  test('what stops only work that is not in the price stands apart from what is waited for', () => {
+    const [waits, leftOut] = words.split('What has to happen first')[1]!.split('Already answered')[0]!.split('What is not in this price') as [string, string]
+    for (const there of ['Open wiring boxes', 'utility closet', 'living room', 'A strong kitchen hood']) { expect(waits).toContain(there); expect(leftOut).not.toContain(there) }
+    // The den lies under wet wood: nothing of it is priced, so nobody waits for its ceiling.
+    for (const there of ['Wet wood', 'Wrap on ducts', 'den, ceiling', 'den, old fill']) { expect(leftOut).toContain(there); expect(waits).not.toContain(there) }
+    expect(words).toContain('22 openings between the rooms and the attic are listed')
+  })
+  test('whose task the two notices of cancellation are', () => { expect(words).toContain('The company adds the two copies of that notice itself: they are not among these papers.') })
+})
+
 test('incentives stand below the price, with their condition, and are no part of it', () => {
   const h = houseOf(exampleText(HARD).replace('choices:\n', 'choices:\n  incentives: [{from: an invented utility, amount: 400.5, condition: if the form is in by June 30}]\n'))
   expect(h.estimate.price).toMatchObject({ totalCents: house(HARD).estimate.price.totalCents, incentivesCents: 40050, netCents: house(HARD).estimate.price.totalCents! - 40050 })

@@ -1,5 +1,5 @@
 // Gates as an owner reads them: a title for each, what opens it and who does that, without a word about files.
-import type { GateOut } from '../../estimate/output.ts'
+import type { EstimateOut, GateOut } from '../../estimate/output.ts'
 import { html, type Html } from './html.ts'
 import type { House } from './page.ts'
 import type { Sign } from './parts.ts'
@@ -55,6 +55,15 @@ export const gateWords: Readonly<Record<string, Words>> = {
 
 /** Gates that are shut, and that our own work does not open: stops first. */
 export const shutGates = ({ estimate: { gates } }: House): readonly GateOut[] => gates.filter(g => g.open && (g.state === 'stop' || g.state === 'hold')).sort((a, b) => (a.state === b.state ? 0 : a.state === 'stop' ? -1 : 1))
+
+/** What a gate shuts is in the price, or some of it: a stop never is, and a hold or mend is not where all it touches is left out for another reason. */
+export function isPriced(g: GateOut, { areas, ducts, sealing, tasks }: EstimateOut): boolean {
+  if (g.state === 'stop' || g.stops.places.length === 0) return g.state !== 'stop'
+  const areaOf = (place: string): string | undefined => [...ducts, ...sealing].find(x => x.id === place)?.area ?? areas.find(a => a.id === place)?.id
+  // What is done once for the whole house says nothing of one of its areas.
+  const done = (area: string): boolean => tasks.some(t => t.areas.includes(area) && g.stops.phases.includes(t.phase) && (areas.length === 1 || t.areas.length < areas.length))
+  return tasks.some(t => t.id === g.clearedByTask) || g.stops.places.some(p => { const area = areaOf(p); return area === undefined || done(area) })
+}
 
 /** What opens a gate, in words for an owner. */
 export const opensWith = (g: GateOut): string => gateWords[g.code]?.opens ?? g.clearedBy

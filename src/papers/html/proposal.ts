@@ -18,6 +18,7 @@ function goodToKnow(house: House): Html {
 <ul><li>While we work: lights, heating and cooling are off at times; there is dust and noise; nobody goes under the open hatch. Say so if someone in the house has trouble breathing.</li>
 <li>The day may move for heat in the attic or for weather.</li>
 ${flames && html`<li>What burns fuel is tested before and after. A tighter house can make a flue spill; the test decides, and no figure here takes its place.</li>
+`}${e.gates.some(g => g.code === 'depressurization' && g.open) && html`<li>All its fans running together, this house may pull air down a flue. That is reckoned, not found: ${flames ? 'the tests are made with the fans on, and they decide' : 'a combustion test with the fans on decides'}. Where one fails, a sealed appliance, or air let in for the fans, mends it.</li>
 `}${did('box-lights') && html`<li>Boxes over lights stay bare on top, for good. An airtight light put in by an electrician lets the fill go over.</li>
 `}${has('combustion-air-opening') && html`<li>The opening that feeds air to a flame stays open, for good.</li>
 `}<li>Afterwards: nothing is stored on the fill, the hatch is kept shut on its gasket, and soffit vents are kept clear.</li>
@@ -36,7 +37,7 @@ function signing({ estimate: e, company }: House): Html {
 `)}<li>${tick('two copies of the notice of cancellation given')} <span>I was given two copies of the notice of cancellation, where this is signed in my home.</span></li>
 <li>${tick('gates read')} <span>I have read what has to happen first, and what the price leaves out.</span></li>
 </ul>
-<p><b>${duties.cancel.says}</b> <span class="small gray">(${duties.cancel.source}) Work does not start before that day.</span></p>
+<p><b>${duties.cancel.says}</b> <span class="small gray">(${duties.cancel.source}) Work does not start before that day. The company adds the two copies of that notice itself: they are not among these papers.</span></p>
 ${signatures(['Owner', 'Date', `For ${company.name}`, 'Date'])}
 <p class="small">Local code and licensed practice decide.${e.basis.codeEdition !== undefined && ` The goal R is advice from ${e.basis.codeEdition.replace(/^iecc-/, 'IECC ')}${e.basis.climateZone === undefined ? '' : `, zone ${e.basis.climateZone}`}.`}</p></section>`
 }

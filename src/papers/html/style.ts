@@ -90,7 +90,6 @@ figcaption{max-width:72ch}
 .drawing .axis{stroke:var(--hair);stroke-width:1px;fill:none}
 .drawing .range{stroke:var(--chalk);stroke-width:1mm;fill:none}
 .drawing .range-tick{stroke:var(--chalk);stroke-width:.5mm;fill:none}
-.drawing .capped{fill:var(--chalk)}
 .foot{margin-top:36px;border-top:1px solid var(--hair);padding-top:6px;color:var(--gray);font-size:9pt;line-height:12pt;break-inside:avoid}
 .foot p{margin:0;max-width:none}
 @page{size:letter;margin:.75in .75in .75in 1in}

@@ -1,5 +1,5 @@
 // What was found, in sentences and pictures: the section to scale, the leaks, now and after.
-import type { AreaOut, EstimateOut } from '../../../estimate/output.ts'
+import type { AreaOut, EstimateOut, GateOut } from '../../../estimate/output.ts'
 import { counted, figure, NB, plainFigure, workedR } from '../../terminal/words.ts'
 import { holes, rulersOfR } from '../drawings/before-after.ts'
 import { leakStrip, SMALL_PCT, stripParts, type LeakPart } from '../drawings/leaks.ts'
@@ -10,21 +10,23 @@ import { html, type Html, type Part } from '../html.ts'
 import type { House } from '../page.ts'
 import { figureAt, tableOf, wide } from '../parts.ts'
 import { codeWords, dayOf, listed, sentence } from '../say.ts'
-import { gateWords } from '../gate-words.ts'
+import { gateWords, isPriced, shutGates } from '../gate-words.ts'
 
 const named = (e: EstimateOut, a: AreaOut): string => (e.areas.length === 1 ? 'The attic floor' : `${a.id} (${codeWords(a.kind)})`)
 
 /** Five sentences: what lies there, what leaks, the ducts, the air, and what stands in the way. */
-export function found({ estimate: e, job }: House): Html {
+export function found(house: House): Html {
+  const { estimate: e, job } = house
   const measured = e.areas.filter(a => a.existingR !== undefined && a.targetR !== undefined)
-  const air = e.airLeakage, sides = e.eaves, shut = e.gates.filter(g => g.open && (g.state === 'stop' || g.state === 'hold'))
+  const air = e.airLeakage, sides = e.eaves, titles = (gates: readonly GateOut[]): string[] => [...new Set(gates.map(g => (gateWords[g.code]?.title ?? codeWords(g.code)).toLowerCase()))], waits = titles(shutGates(house).filter(g => isPriced(g, e))), leftOut = titles(shutGates(house).filter(g => !isPriced(g, e)))
   const says: Part[] = [
     html`${job.tests?.cfm50 === undefined ? 'The attic was looked at' : 'The attic was looked at, and the house tested with a blower door,'} on ${dayOf(e.job.surveyedOn)}${e.job.customer !== undefined && html` for ${e.job.customer}`}.`,
     measured.length > 0 && html`${measured.map((a, i) => [i > 0 && '; ', named(e, a), ': ', figureAt(`areas.${a.id}.areaFt2`, figure(a.areaFt2)), `${NB}ft² with `, figureAt(`areas.${a.id}.existingR`, workedR(a.existingR!)), ', goal ', figureAt(`areas.${a.id}.targetR`, figure(a.targetR!))])}.`,
-    e.sealing.length > 0 && html`${counted(e.sealing.length, 'kind of opening', 'kinds of openings')} between the rooms and the attic ${e.sealing.length === 1 ? 'was' : 'were'} found and measured${air?.cfm50Before !== undefined && html`; the blower door ${air.cfm50Assumed ? 'is taken at' : 'reads'} ${figureAt('airLeakage.cfm50Before', figure(air.cfm50Before))}${NB}CFM50`}.`,
+    e.sealing.length > 0 && html`${counted(e.sealing.length, 'opening', 'openings')} between the rooms and the attic ${e.sealing.length === 1 ? 'is' : 'are'} listed and measured, alike ones together${air?.cfm50Before !== undefined && html`; the blower door ${air.cfm50Assumed ? 'is taken at' : 'reads'} ${figureAt('airLeakage.cfm50Before', figure(air.cfm50Before))}${NB}CFM50`}.`,
     e.ducts.length > 0 && html`Ducts run through the attic: ${listed([...new Set(e.ducts.map(d => d.use))])}, ${figure(e.ducts.reduce((sum, d) => sum + d.surfaceFt2, 0))}${NB}ft² of skin between warm air and the weather.`,
     sides !== undefined && sides.bays > 0 && html`Of ${figureAt('eaves.bays', sides.bays)} bays at the eaves ${figureAt('eaves.ventedBays', sides.ventedBays)} bring air into the attic; that way stays open.`,
-    shut.length > 0 && html`${shut.length === 1 ? 'One thing has' : `${figure(shut.length)} things have`} to be answered before work starts: ${listed([...new Set(shut.map(g => (gateWords[g.code]?.title ?? codeWords(g.code)).toLowerCase()))])}.`,
+    waits.length > 0 && html`${waits.length === 1 ? 'One thing has' : `${figure(waits.length)} things have`} to be answered before work starts: ${listed(waits)}.`,
+    leftOut.length > 0 && html`Found as well, and what it touches is not in this price: ${listed(leftOut)}.`,
   ]
   return html`<h2>What we found</h2>
 <ul>${says.filter(s => s !== false).map(s => html`<li>${s}</li>
@@ -69,18 +71,18 @@ ${tableOf({ tight: true, columns: [{ head: 'Step', figure: true }, { head: 'Open
   ] })}`
 }
 
-/** R and leakage, now and after. */
+/** R and leakage, now and after. A list of openings can add up to more than a house was measured to leak: beside a reading it is not drawn. */
 export function nowAndAfter({ estimate: e }: House): Html | false {
   const a = e.airLeakage, rulers = e.areas.filter((x): x is AreaOut & { existingR: number; targetR: number } => x.existingR !== undefined && x.targetR !== undefined)
-  const listedHoles = a?.listedIn2Before !== undefined && a.listedIn2After !== undefined && a.listedIn2Before > 0
-  if (rulers.length === 0 && !listedHoles) return false
+  const listedHoles = a?.listedIn2Before !== undefined && a.listedIn2After !== undefined && a.listedIn2Before > 0 && (a.cfm50Before === undefined || (a.cfm50Assumed === true && a.cutCapped !== true))
+  if (rulers.length === 0 && !listedHoles && a?.cfm50CutLow === undefined) return false
   const average = rulers.find(r => r.averageR !== undefined && r.finalR !== undefined && r.finalR - r.averageR > 1)
   return html`<h2>Now and after</h2>
 <div class="pictures">${rulers.map(r => html`<figure>${rulersOfR(r)}<figcaption class="small">R of ${named(e, r).replace(/^T/, 't')}${r.stoppedBy.length > 0 && ': not in this price'}.</figcaption></figure>
 `)}${listedHoles && html`<figure>${holes(a.listedIn2Before!, a.listedIn2After!)}<figcaption class="small">All listed openings pushed together to one hole, to the scale of the section.</figcaption></figure>`}</div>
 ${average && html`<p class="small">The field between the eaves reaches ${workedR(average.finalR!)}. Eaves, hatch, box tops that must stay bare and the joists bring the average of the whole ceiling to ${workedR(average.averageR!)}: that is the figure to compare.</p>`}
-${a?.cfm50CutLow !== undefined && html`<figure>${range({ low: a.cfm50CutLow, expected: a.cfm50CutExpected!, high: a.cfm50CutHigh!, ...(a.cutCapped ? { capped: true } : {}), to: a.cfm50Before!, show: x => figure(x), paths: ['airLeakage.cfm50CutLow', 'airLeakage.cfm50CutHigh'],
-    says: `The blower door reading falls by ${figure(a.cfm50CutLow)} to ${figure(a.cfm50CutHigh!)} CFM50 of ${figure(a.cfm50Before!)}, expected ${figure(a.cfm50CutExpected!)}.` })}<figcaption>By how much the blower door reading of ${figure(a.cfm50Before!)}${NB}CFM50${a.cfm50Assumed && ' (taken, not read)'} falls: ${figure(a.cfm50CutLow)} to ${figure(a.cfm50CutHigh!)}, expect ${figureAt('airLeakage.cfm50CutExpected', figure(a.cfm50CutExpected!))}. A range, not a promise.</figcaption></figure>`}`
+${a?.cfm50CutLow !== undefined && html`<figure>${range({ low: a.cfm50CutLow, expected: a.cfm50CutExpected!, high: a.cfm50CutHigh!, to: a.cfm50Before!, show: x => figure(x), paths: ['airLeakage.cfm50CutLow', 'airLeakage.cfm50CutHigh'],
+    says: `The blower door reading falls by ${figure(a.cfm50CutLow)} to ${figure(a.cfm50CutHigh!)} CFM50 of ${figure(a.cfm50Before!)}, expected ${figure(a.cfm50CutExpected!)}.` })}<figcaption>By how much the blower door reading of ${figure(a.cfm50Before!)}${NB}CFM50${a.cfm50Assumed && ' (taken, not read)'} falls: ${figure(a.cfm50CutLow)} to ${figure(a.cfm50CutHigh!)}, expect ${figureAt('airLeakage.cfm50CutExpected', figure(a.cfm50CutExpected!))}. A range, not a promise.${a.cutCapped && ' The listed openings, each by itself, add up to more than that. The range is held to the share of the reading that sealing a ceiling is taken to bring.'}</figcaption></figure>`}`
 }
 
 /** Fresh air once the house is tighter, as it stands in the estimate. */

@@ -1,10 +1,11 @@
 // The price, what it covers and leaves out, what has to happen first, and the steps up. Prices alone: never cost, wage, margin or markup.
+import type { GateOut } from '../../../estimate/output.ts'
 import type { OptionOut } from '../../../estimate/options-output.ts'
 import { cents } from '../../../units/money.ts'
 import { phases } from '../../../scope/kind.ts'
 import { counted, figure, NB, phaseWords, usd, workedR } from '../../terminal/words.ts'
 import { range } from '../drawings/range.ts'
-import { gateText, shutGates } from '../gate-words.ts'
+import { gateText, isPriced, shutGates } from '../gate-words.ts'
 import { html, type Html } from '../html.ts'
 import { duties } from '../law.ts'
 import type { House } from '../page.ts'
@@ -56,13 +57,17 @@ ${tableOf({ columns: [{ head: 'What' }, { head: 'Price', unit: '$', figure: true
 
 /** Who has to open what before a date can be set. */
 export function first(house: House): Html | false {
-  const shut = shutGates(house), opened = house.estimate.gates.filter(g => !g.open), mends = house.estimate.gates.filter(g => g.open && g.state === 'mend')
-  if (shut.length + opened.length + mends.length === 0) return false
+  const { estimate: e } = house, ours = e.gates.filter(g => g.open && g.state === 'mend'), priced = (g: GateOut): boolean => isPriced(g, e)
+  const waits = shutGates(house).filter(priced), mends = ours.filter(priced), leftOut = [...shutGates(house), ...ours].filter(g => !priced(g)), opened = e.gates.filter(g => !g.open)
+  if (waits.length + mends.length + leftOut.length + opened.length === 0) return false
   return html`<h2>What has to happen first</h2>
-${shut.length > 0 && html`<p class="lead">No day can be set until these are answered. A solid gate shuts its part of the work out of the price; a gate with rails is priced and waits.</p>
-${gateList(shut.map(g => gateText(g, house)))}`}
+${waits.length > 0 && html`<p class="lead">No day can be set until these are answered. What they touch is priced, and waits.</p>
+${gateList(waits.map(g => gateText(g, house)))}`}
 ${mends.length > 0 && html`<h3>Opened by our own work</h3>
 ${gateList(mends.map(g => gateText(g, house)))}`}
+${leftOut.length > 0 && html`<h3>What is not in this price</h3>
+<p class="lead">These shut only work that this price leaves out. What is in it does not wait for them. Once they are answered, that work is priced by itself.</p>
+${gateList(leftOut.map(g => gateText(g, house)))}`}
 ${opened.length > 0 && html`<h3>Already answered</h3>
 ${gateList(opened.map(g => gateText(g, house)))}`}`
 }
@@ -95,8 +100,8 @@ export function savings({ estimate: { savings: s } }: House): Html | false {
   const two = (cents: number): string => `$${figure(cents < CENTS * CENTS ? cents / CENTS : Number((cents / CENTS).toPrecision(2)))}`, years = (y: number): string => figure(Number(y.toPrecision(2)))
   const payback = s.paybackYearsLow === undefined ? `longer than 50${NB}years` : s.paybackYearsHigh === undefined ? html`${figureAt('savings.paybackYearsLow', years(s.paybackYearsLow))} to more than 50${NB}years` : html`${figureAt('savings.paybackYearsLow', years(s.paybackYearsLow))} to ${figureAt('savings.paybackYearsHigh', years(s.paybackYearsHigh))}${NB}years`
   return html`<section class="keep"><h2>What a year may save</h2>
-<figure>${range({ low: s.billCentsLow, expected: s.billCentsExpected!, high: s.billCentsHigh!, ...(s.capped ? { capped: true } : {}), show: two, paths: ['savings.billCentsLow', 'savings.billCentsHigh'], says: `A year may save ${two(s.billCentsLow)} to ${two(s.billCentsHigh!)}, expected ${two(s.billCentsExpected!)}.` })}
-<figcaption>${two(s.billCentsLow)} to ${two(s.billCentsHigh!)} a year, expect ${figureAt('savings.billCentsExpected', two(s.billCentsExpected!))}${s.capped && '; held down at its upper end'}. It pays back in ${payback}. Worked for this house, its fuel and ${s.degreeDaysFrom ?? 'its climate'}; a range, not a promise.</figcaption></figure>
+<figure>${range({ low: s.billCentsLow, expected: s.billCentsExpected!, high: s.billCentsHigh!, show: two, paths: ['savings.billCentsLow', 'savings.billCentsHigh'], says: `A year may save ${two(s.billCentsLow)} to ${two(s.billCentsHigh!)}, expected ${two(s.billCentsExpected!)}.` })}
+<figcaption>${two(s.billCentsLow)} to ${two(s.billCentsHigh!)} a year, expect ${figureAt('savings.billCentsExpected', two(s.billCentsExpected!))}.${s.capped && ' The computed saving is larger than we claim: this range is held to a share of the bill.'} It pays back in ${payback}. Worked for this house, its fuel and ${s.degreeDaysFrom ?? 'its climate'}; a range, not a promise.</figcaption></figure>
 ${s.parts !== undefined && s.parts.length > 1 && tableOf({ tight: true, caption: 'How much of the heating comes from each, as expected', columns: [{ head: 'Part' }, { head: 'A year', unit: '$', figure: true }, { head: 'Of the price', unit: '$', figure: true }], rows: s.parts.map(p => [PARTS[p.id], figureAt(`savings.parts.${p.id}.billCents`, two(p.billCents).slice(1)), p.priceCents === undefined ? '' : figureAt(`savings.parts.${p.id}.priceCents`, figure(p.priceCents / CENTS))]) })}
 <p><b>${duties.savings.says}</b> <span class="small gray">(${duties.savings.source})</span></p></section>`
 }
