@@ -67,3 +67,4 @@ export const localDeficit = formula({ id: 'local-deficit', says: 'air asked for 
 
 export const inStories = formula({ id: 'in-stories', says: 'stories · height of one', symbols: 'stories * each', source: 'geometry', args: { stories: ['each', 1, 5], each: ['ft', 6, 15] }, gives: 'ft', fn: x => x.stories * x.each })
 export const lessF = formula({ id: 'less-f', says: 'warm − cold, not below 0', symbols: 'max(0, warm - cold)', source: 'arithmetic', args: { warm: ['°F', -60, 140], cold: ['°F', -60, 140] }, gives: '°F', fn: x => Math.max(0, x.warm - x.cold) })
+export const winterMean = formula({ id: 'winter-mean', says: '65 − degree days ÷ days of the heating season', symbols: '65 - degreeDays / days', source: 'definition of degree days, base 65 °F', args: { degreeDays: ['°F·day', 0, 20000], days: ['day', 160, 365] }, gives: '°F', fn: x => 65 - x.degreeDays / x.days })

@@ -14,6 +14,7 @@ import type { Ventilation } from '../scope/energy.ts'
 import { exactly, given, total, work, type Quantity } from '../units/quantity.ts'
 import type { Step } from './order.ts'
 import { closes } from './parts.ts'
+import { winterMeanF } from './winter.ts'
 import type { Taken } from './takeoff.ts'
 
 type Figures = Readonly<Record<string, unknown>>
@@ -37,11 +38,12 @@ function heightOf({ house }: JobFile, books: Books): Quantity<'ft'> | undefined 
 }
 
 /** What drives air through a square inch of leakage in winter, by the basic model; the N-factor where its zone is given. */
-function natural({ house, energy }: JobFile, books: Books): { flow(areaIn2: Quantity<'in2'>): Quantity<'cfm'>; readonly n?: Quantity<'factor'> } | undefined {
+function natural(job: JobFile, books: Books): { flow(areaIn2: Quantity<'in2'>): Quantity<'cfm'>; readonly n?: Quantity<'factor'> } | undefined {
+  const { house, energy } = job
   if (house.stories === undefined) return undefined
   const shelter = energy?.shelter ?? 'suburban', tall = infiltrationHeights.rows.find(r => r.stories >= house.stories!) ?? infiltrationHeights.rows.at(-1)!
   const which = `${tall.stories} stories, ${shelter}`
-  const outsideF = energy?.winterMeanF === undefined ? books.start('winter-mean', 35, '°F', 'mean outdoor temperature of the heating season', 'the file gives none') : given(energy.winterMeanF, '°F', '/energy/winterMeanF')
+  const outsideF = winterMeanF(job, books)
   const speedMph = energy?.windMph === undefined ? books.start('winter-wind', 7, 'mph', 'mean wind of the heating season', 'the file gives none') : given(energy.windMph, 'mph', '/energy/windMph')
   const deltaF = work(lessF, { warm: INSIDE_F(books), cold: outsideF })
   const stack = ofRow(infiltrationHeights, tall, tall.stack, 'factor', `${which}, stack`), wind = ofRow(infiltrationHeights, tall, tall.wind[shelter], 'factor', `${which}, wind`)

@@ -13,6 +13,7 @@ import { assumed, exactly, given, row, total, work, type Quantity } from '../uni
 import type { Step } from './order.ts'
 import { partIds, type PartId } from './part-prices.ts'
 import type { Taken } from './takeoff.ts'
+import { winterMeanF } from './winter.ts'
 
 type Figures = Readonly<Record<string, unknown>>
 interface Plan { readonly taken: Taken; readonly steps: readonly Step[]; readonly uas: readonly { readonly id: string; readonly areaFt2: Quantity<'ft2'>; readonly uBefore: Quantity<'U'>; readonly uAfter: Quantity<'U'> }[]
@@ -24,7 +25,8 @@ export interface Savings { readonly savings?: Figures; readonly ductDelivery?: F
 interface Delivery { readonly before: Quantity<'fraction'>; readonly after: Range<'fraction'> }
 
 /** Four cases through the attic, in heating: why ducts are sealed before they are wrapped. */
-function duct({ energy, house, tests }: JobFile, { taken, steps }: Plan, books: Books): { figures: Figures; average: Delivery } | undefined {
+function duct(job: JobFile, { taken, steps }: Plan, books: Books): { figures: Figures; average: Delivery } | undefined {
+  const { energy, house, tests } = job
   if (taken.ducts.length === 0) return undefined
   const heating = energy?.heating, floorFt2 = house.floorAreaFt2 === undefined ? undefined : given(house.floorAreaFt2, 'ft2', '/house/floorAreaFt2')
   const cfm = heating?.fanCfm !== undefined ? given(heating.fanCfm, 'cfm', '/energy/heating/fanCfm') : floorFt2 && work(fanByFloor, { floorFt2, perFt2: books.start('fan-flow', 0.55, 'factor', 'cfm that an air handler moves for a square foot of floor', 'judgment; its flow was not measured') })
@@ -54,7 +56,7 @@ function duct({ energy, house, tests }: JobFile, { taken, steps }: Plan, books: 
   const bothSides = (end: End | undefined) => total('cfm', { supply: leak('supply', end), return: leak('return', end) })
   const insideF = books.start('inside-winter', 70, '°F', 'rooms in winter'), riseF = work(tempRise, { outputBtuh: output, cfm })
   const of = (end: End | undefined, wrapped: boolean, atticF: Quantity<'°F'>) => work(deliveryEffectiveness, { supplyLeak: leak('supply', end), returnLeak: leak('return', end), cfm, supplyKept: work(kept, { ua: uaOf('supply', wrapped), cfm }), returnKept: work(kept, { ua: uaOf('return', wrapped), cfm }), insideF, atticF, riseF })
-  const design = energy?.winterDesignF === undefined ? books.start('duct-attic', 20, '°F', 'attic around ducts in heating') : given(energy.winterDesignF, '°F', '/energy/winterDesignF'), mean = energy?.winterMeanF === undefined ? books.start('winter-mean', 35, '°F', 'mean outdoor temperature of the heating season', 'the file gives none') : given(energy.winterMeanF, '°F', '/energy/winterMeanF')
+  const design = energy?.winterDesignF === undefined ? books.start('duct-attic', 20, '°F', 'attic around ducts in heating') : given(energy.winterDesignF, '°F', '/energy/winterDesignF'), mean = winterMeanF(job, books)
   const cases = [{ id: 'as-found', end: undefined, wrapped: false }, ...(wrapping ? [{ id: 'wrap-only', end: undefined, wrapped: true }] : []), ...(sealing ? [{ id: 'seal-only', end: 'expected' as const, wrapped: false }] : []), ...(sealing && wrapping ? [{ id: 'both', end: 'expected' as const, wrapped: true }] : [])]
   return {
     average: { before: of(undefined, false, mean), after: ranged(end => of(end, wrapping, mean)) },
@@ -149,9 +151,9 @@ export function yearlySavings(job: JobFile, plan: Plan, books: Books): Savings {
 }
 
 /** Indoor air against a cold roof deck: air that still leaks up there gives off its water. */
-function moisture({ energy }: JobFile, books: Books): Figures | undefined {
-  if (!energy) return undefined
+function moisture(job: JobFile, books: Books): Figures | undefined {
+  if (!job.energy) return undefined
   const dewPointF = work(dewPoint, { airF: books.start('inside-winter', 70, '°F', 'rooms in winter'), humidity: books.start('inside-humidity', 0.4, 'fraction', 'relative humidity of the rooms in winter', 'judgment; not measured') })
-  const deckF = energy.winterMeanF === undefined ? books.start('winter-mean', 35, '°F', 'mean outdoor temperature of the heating season', 'the file gives none') : given(energy.winterMeanF, '°F', '/energy/winterMeanF')
+  const deckF = winterMeanF(job, books)
   return { dewPointF, deckF }
 }

@@ -114,6 +114,7 @@ export const unpublished: Readonly<Record<string, string>> = {
   'ducts-up': ARITHMETIC,
   'duct-leak-up': ARITHMETIC,
   'within-hole': ARITHMETIC,
+  'winter-mean': ARITHMETIC,
   'duct-ua': ARITHMETIC,
   'cfm50-of': `${APART}; the inverse of leakage-area`,
   'stack-pressure': `${APART}; the rule of thumb from memory beside it`,

@@ -6,6 +6,7 @@ const VT = { source: 'a leakage sheet customized for Vermont, 2 stories, exposed
 const S62 = { source: 'ASHRAE 62.2 formulas worked out apart from the program: 1,400 ft², 3 bedrooms, 8.2 ft and 2,400 ft², 4 bedrooms, 17 ft; weather factor 0.60', obtained: 'computed independently', ...digit(0.1) } as const
 
 export default [
+  ...group({ formula: 'winter-mean', ...byHand }, [{ id: '4,240 over 212 days', inputs: { degreeDays: 4240, days: 212 }, expected: 45, note: '65 − 4240 ÷ 212 = 45' }]),
   ...group({ formula: 'leakage-area', ...LBL, ...digit(0.1) }, [
     { id: '2,000 CFM50, effective', inputs: { cfm50: 2000, exponent: 0.65, pa: 4, coefficient: 1 }, expected: 109.9 },
     { id: '2,400 CFM50, effective', inputs: { cfm50: 2400, exponent: 0.65, pa: 4, coefficient: 1 }, expected: 131.9 },
