@@ -8,7 +8,7 @@ import { renderFinding } from '../../src/findings/render.ts'
 import { readJob } from '../../src/job/read.ts'
 
 const good = readFileSync(join(import.meta.dirname, 'good.job.yaml'), 'utf8')
-const settings = { numRuns: 300, seed: 20260303 }
+const settings = { numRuns: 180, seed: 20260303 }
 
 function answers(bytes: Uint8Array | string): void {
   const result = readJob(bytes, 'a.job.yaml')

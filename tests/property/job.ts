@@ -21,7 +21,7 @@ import { areaKinds, hasEaves, hazardKinds, openingKinds, type Area, type FloorAr
 
 /** One seed for all runs; another one by LIDWORK_SEED. */
 export const seed = Number(process.env.LIDWORK_SEED ?? 20260305)
-export const RUNS = 450
+export const RUNS = 330
 export const run = { seed, numRuns: RUNS }
 /** For checks that make each house several times. */
 export const fewer = { seed, numRuns: RUNS / 3 }
