@@ -47,6 +47,11 @@ export async function importPrices(run: Run, file: string, { map: mapFile, into,
   if (!mapping.ok) await tell(mapping.findings, mapping.places, mapping.source, mapFile)
   if (!book.ok) await tell(book.findings.filter(f => f.severity === 'error'), book.places, book.source, into)
   if (!mapping.ok || !book.ok) { await refuse(); return }
+  if (dated < book.book.dated && !force) {
+    await tell([{ code: 'list-older-than-book', severity: 'error', path: '/dated', says: `a list of ${dated}`, why: `the book holds prices of ${book.book.dated}, which are newer`, mend: 'import the supplier’s newest list; or take the older prices all the same with --force' }], book.places, book.source, into)
+    await refuse()
+    return
+  }
   const list = readList(listBytes, mapping.map)
   if (!list.ok) { await tell(list.findings, list.places, list.source, file); await refuse(); return }
   const findings: Finding[] = [], mapFindings: Finding[] = [], imported = importList(book.book, mapping.map, list.headings, list.rows, findings, mapFindings)

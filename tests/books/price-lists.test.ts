@@ -185,6 +185,18 @@ describe('import', () => {
     const forced = await lidwork('prices import l.csv --map m.yaml --into p.yaml --dated 2026-04-01 --out new.yaml --force', { files: { ...files, 'new.yaml': 'mine' } })
     expect([forced.files['p.yaml'], bookIn(forced.files['new.yaml']).products[0]!.price]).toEqual([BOOK, 5.25])
   })
+  test('a list older than the book is refused, tried or not; --force takes it; one of the same day is taken', async () => {
+    const files = { 'l.csv': `${HEAD}\n${SEALANT},5.25,,,\n`, 'm.yaml': MAP, 'p.yaml': BOOK.replace(/^dated: \S+/m, 'dated: 2026-04-01') }
+    const on = (options: string) => lidwork(`prices import l.csv --map m.yaml --into p.yaml --dated ${options}`, { files })
+    for (const options of ['2026-03-31', '2026-03-31 --dry-run']) {
+      const { code, out, err, files: after } = await on(options)
+      expect([code, out, after['p.yaml']]).toEqual([1, '', files['p.yaml']])
+      expect(err).toMatch(/^p\.yaml:\d+:\d+: error list-older-than-book\n[\s\S]*2026-03-31[\s\S]*2026-04-01[\s\S]*--force[\s\S]*p\.yaml: nothing written\n$/)
+    }
+    const forced = await on('2026-03-31 --force')
+    expect([forced.code, bookIn(forced.files['p.yaml']).dated, bookIn(forced.files['p.yaml']).products[0]!.price]).toEqual([0, '2026-03-31', 5.25])
+    expect((await on('2026-04-01')).code).toBe(0)
+  })
   test('ended by kill -9 at any moment: the book is whole, old or new', async () => {
     const folder = mkdtempSync(join(tmpdir(), 'lidwork-import-')), bin = fileURLToPath(new URL('../../bin/lidwork.cjs', import.meta.url))
     try {

@@ -26,7 +26,7 @@ export function addPrices(root: Command, run: Run): void {
     .requiredOption('--into <file>', 'the price book')
     .requiredOption('--dated <date>', 'the day of the list, as 2026-04-01')
     .option('--out <file>', 'write the book to another file')
-    .option('--force', 'write over that file')
+    .option('--force', 'write over that file, and take a list that is older than the book')
     .option('--dry-run', 'say what would change, and write nothing')
     .addHelpText('after', '\nExample:\n  lidwork prices import list.csv --map supply.import.yaml --into prices.yaml --dated 2026-04-01\n')
     .action(async (file: string, options: ImportOptions) => { await (await import('../prices-import.ts')).importPrices(run, file, options) })
