@@ -46,7 +46,7 @@ export const crewDays = formula({ id: 'days', says: '(work + once-only hours) ÷
   fn: x => x.hours / (x.crew * x.hoursPerDay - x.dailyHours) })
 
 /** Half days; a remainder of a tenth of a half day or less is worked off. */
-export const halfDays = formula({ id: 'half-days', says: 'to the half day, up only where more than a tenth of a half day is left', symbols: 'halves = down(days * 2); (days * 2 - halves > 0.1 ? halves + 1 : max(halves, days > 0 ? 1 : 0)) / 2', source: 'judgment: crew-day arithmetic of the company file',
+export const halfDays = formula({ id: 'half-days', says: 'to the half day, up only where more than a tenth of a half day is left', symbols: 'halves = down(days * 2); (days * 2 - halves > 0.1 ? halves + 1 : max(halves, days > 0 ? 1 : 0)) / 2', rounds: 'up to the half day; down to it where no more than a tenth of a half day is left over', source: 'judgment: crew-day arithmetic of the company file',
   args: { days: ['day', 0, 1e4] }, gives: 'day', fn: x => {
     const halves = Math.floor(x.days * 2 + 1e-9)
     return (x.days * 2 - halves > 0.1 + 1e-9 ? halves + 1 : Math.max(halves, x.days > 0 ? 1 : 0)) / 2

@@ -13,7 +13,7 @@ export interface Compared { readonly differences: readonly Difference[]; /** Num
 const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b)
 
 /**
- * Every figure in which an estimate is not as recorded, in the order of the estimate. An entry that is new or gone is one difference; so is another order of the same entries.
+ * Every figure in which an estimate is not as recorded, in the order of the estimate. An entry that is new or gone is one difference, or one for each of its items where it holds a list of them; so is another order of the same entries.
  * @param recorded,now plain data as `estimate --json` prints it
  */
 export function compare(recorded: unknown, now: unknown, tolerances: readonly Tolerance[] = []): Compared {
@@ -22,8 +22,14 @@ export function compare(recorded: unknown, now: unknown, tolerances: readonly To
   const allowed = (name: string, was: number, off: number): boolean => tolerances.some(t => (t.of === undefined || name.endsWith(t.of)) && Math.abs(off) <= (t.amount ?? Math.abs(was) * t.pct! / 100))
   const at = (path: string, name: string): string => (path === '' ? name : `${path}.${name}`)
   function entries(path: string, was: ReadonlyMap<string, unknown>, is: ReadonlyMap<string, unknown>): void {
-    for (const [name, entry] of was) if (!is.has(name)) differences.push({ path: at(path, name), recorded: entry })
-    for (const [name, entry] of is) if (was.has(name)) visit(at(path, name), name, was.get(name), entry); else differences.push({ path: at(path, name), now: entry })
+    for (const [name, entry] of was) if (!is.has(name)) each(at(path, name), entry, one => ({ recorded: one }))
+    for (const [name, entry] of is) if (was.has(name)) visit(at(path, name), name, was.get(name), entry); else each(at(path, name), entry, one => ({ now: one }))
+  }
+  /** What is new or gone. */
+  function each(path: string, entry: unknown, side: (one: unknown) => Omit<Difference, 'path'>): void {
+    const items = isFields(entry) && Array.isArray(entry['items']) && entry['items'].length > 0 ? byName(entry['items']) : undefined
+    if (items) for (const [name, one] of items) differences.push({ path: at(at(path, 'items'), name), ...side(one) })
+    else differences.push({ path, ...side(entry) })
   }
   function visit(path: string, name: string, was: unknown, is: unknown): void {
     if (isFields(was) && isFields(is)) { entries(path, new Map(Object.entries(was)), new Map(Object.entries(is))); return }

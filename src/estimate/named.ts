@@ -5,7 +5,7 @@ export type Fields = Readonly<Record<string, unknown>>
 export const isFields = (v: unknown): v is Fields => typeof v === 'object' && v !== null && !Array.isArray(v)
 
 /** What names an entry of a list, the first that there is. */
-const NAMES = ['id', 'item', 'task', 'code', 'path', 'chartR'] as const
+const NAMES = ['id', 'item', 'task', 'code', 'path', 'chartR', 'phase'] as const
 
 /** The entries of a list by their names; the second of one name is `name-2`. Undefined where they have none: a list of plain values is one figure. */
 export function byName(list: readonly unknown[]): ReadonlyMap<string, unknown> | undefined {

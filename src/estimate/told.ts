@@ -98,7 +98,7 @@ function step(figs: Figures, job: Job, path: string, q: Quantity, whole: boolean
   if (whole) walk([q], i => { if (i.from.is === 'assumed' && i !== q) assumptions.push(i) })
   return {
     path, value: q.value, unit: unitOf(q), ...out, ...told, digits: digitsOf(q),
-    roundings: [...(told.formula ? roundingsIn(told.formula.symbols) : []), ...(out?.roundedTo === undefined ? [] : [`on the way out half up to ${out.roundedTo}`])],
+    roundings: [...(q.from.is !== 'worked' ? [] : q.from.by.rounds === undefined ? roundingsIn(q.from.by.symbols) : [q.from.by.rounds]), ...(out?.roundedTo === undefined ? [] : [`on the way out half up to ${out.roundedTo}`])],
     inputs: Object.entries(inputsOf(q)).map(([name, i]) => ({ name, path: figs.names.get(i) ?? `${path}.${name}`, value: i.value, unit: unitOf(i), ...origin(i, job), ...linesOf(i, job) })),
     assumptions: [...new Map(assumptions.map(a => [(a.from as { id: string }).id, a]))].map(([id, a]) => ({ path: id, value: a.value, unit: unitOf(a), why: (a.from as { why: string }).why })),
     usedBy: whole ? usedBy(figs, q) : [],

@@ -14,6 +14,8 @@ const LEAST = 24
 /** Lines of a sum beyond which it is not written out with numbers. */
 const SUM = 8
 const USES = 6
+/** Assumptions that are named; the others are counted. */
+const NAMED = 12
 
 const SIX = 6
 const valued = (t: NamedTold & Partial<OriginTold>, digits = SIX): string => (t.as !== undefined ? t.as : `${t.about ? 'about ' : ''}${toDigits(t.value, digits)} ${unitWord(t.unit)}`.trim())
@@ -78,7 +80,7 @@ function stepLines(s: StepTold, file: string, look: Look): string[] {
     else lines.push(head + valued(i, s.digits), ...told.map(t => ' '.repeat(2 * INDENT) + t))
   }
   if (s.roundings.length > 0) put(2, `rounded ${s.roundings.join('; ')}`, INDENT + 1)
-  if (s.assumptions.length > 0) put(2, `rests on assumptions: ${s.assumptions.map(a => `${a.path} ${valued(a)}`).join(' · ')}`, INDENT + 1)
+  if (s.assumptions.length > 0) put(2, `rests on assumptions: ${s.assumptions.slice(0, NAMED).map(a => `${a.path} ${valued(a)}`).join(' · ')}${s.assumptions.length > NAMED ? ` · and ${s.assumptions.length - NAMED} more; --deep tells each at its step, --json lists all` : ''}`, INDENT + 1)
   if (s.usedBy.length > 0) put(2, `used by: ${s.usedBy.slice(0, USES).map(u => `${u.path} ${valued(u)}`).join(' · ')}${s.usedBy.length > USES ? ` · and ${s.usedBy.length - USES} more` : ''}`, INDENT + 1)
   const sources = new Map<string, string[]>()
   for (const i of s.inputs) if (i.is === 'row' && i.source !== 'definition') { const key = cited(i.source!, i.obtained); sources.set(key, [...sources.get(key) ?? [], i.name]) }

@@ -11,8 +11,13 @@ export interface Verified { readonly file: string; readonly record: string; read
 
 const FIGURE = 12
 const signed = (n: number): string => (n > 0 ? `+${n}` : String(n))
-/** A value as one line: text as it stands, all else as JSON. */
-const told = (value: unknown): string => (value === undefined ? 'nothing' : typeof value === 'string' ? value : JSON.stringify(value))
+/** A value as one line: text as it stands, an entry by its names and values, all else as JSON. */
+const told = (value: unknown): string => {
+  if (value === undefined) return 'nothing'
+  if (typeof value === 'string') return value
+  const entries = typeof value === 'object' && value !== null && !Array.isArray(value) ? Object.entries(value) : []
+  return entries.length > 0 && entries.every(([, v]) => typeof v !== 'object') ? entries.map(([k, v]) => `${k} ${String(v)}`).join(', ') : JSON.stringify(value)
+}
 
 /** One figure in one line: `price.totalCents: recorded 697000, now 698500 (+1500)`. */
 export const differenceLine = ({ path, recorded, now, difference }: Difference): string =>

@@ -35,6 +35,8 @@ export interface Formula<A extends Args = any, U extends Unit = Unit> {
    * `up`, `down` and `halfUp` round to a whole, or to a multiple of a second argument; `logMean` of two numbers. `sum`, `mean`, `hypot` and `std` alone take every input.
    */
   readonly symbols: string
+  /** How it rounds, where `up`, `down` and `halfUp` one by one do not say it. */
+  readonly rounds?: string
   readonly args: A
   readonly gives: U
   readonly source: string

@@ -213,6 +213,16 @@ describe('explain', () => {
     expect((await asked('areas.main.bags.framing')).err).toMatch(/near it: .*areas\.main\.bags\.framingShare/)
   })
   test('a starting value says how a company replaces it', async () => { expect((await asked('rate.hatch')).out).toContain('your own figure: rates, work hatch, in the company file') })
+  test('a dozen assumptions are named, the others counted; --json has all', async () => {
+    const said = (await asked('price.totalCents')).out.replace(/\s+/g, ' '), rests = /rests on assumptions: (.*?) · and (\d+) more; --deep tells each at its step, --json lists all/.exec(said)!
+    const whole = JSON.parse((await asked('price.totalCents --json')).out) as { steps: { assumptions: unknown[] }[] }
+    expect([rests[1]!.split(' · ').length, Number(rests[2]) + 12]).toEqual([12, whole.steps[0]!.assumptions.length])
+  })
+  test('days say how they round: to the half', async () => {
+    const { out } = await asked('labor.days')
+    expect(out.replace(/\s+/g, ' ')).toContain('rounded up to the half day; down to it where no more than a tenth of a half day is left over')
+    expect(out).not.toContain('down to a whole')
+  })
   test('--deep goes down to lines, rows and assumptions, each step once', async () => {
     const { out } = await asked('price.totalCents --deep')
     const heads = out.split('\n').filter(l => /^\S/.test(l)).map(l => l.split(' = ')[0]!)

@@ -65,6 +65,9 @@ describe('lidwork tables', () => {
     expect([code, err]).toEqual([0, ''])
     for (const t of tables) expect(out).toContain(`\n${t.name} `)
     expect(await lidwork('tables leakge')).toMatchObject({ code: 2, out: '', err: expect.stringContaining('did you mean leakage?') as string })
+    const { err: none } = await lidwork('tables nosuch')
+    expect(none.replaceAll('\n', ' ')).toBe(`lidwork: there is no table nosuch. The tables: ${tables.map(x => x.name).join(', ')} `)
+    for (const width of [60, 80]) for (const line of (await lidwork(`tables nosuch --width ${width}`)).err.split('\n')) expect(line.length, line).toBeLessThanOrEqual(width)
   })
   test.each(tables.map(t => t.name).filter(n => n !== 'stations' && n !== 'county-zones'))('%s at 60, 80 and 100 columns, and in ASCII', async name => {
     for (const width of [60, 80, 100]) for (const line of (await lidwork(`tables ${name} --width ${width}`)).out.split('\n')) expect(line.length, line).toBeLessThanOrEqual(width)

@@ -54,6 +54,17 @@ describe('what differs', () => {
     const out = paths(changed(e => { e.sealing.reverse() }))
     expect(out.map(d => d.path)).toEqual(['sealing'])
   })
+  test('what is carried, by phase and item, a line each', async () => {
+    const now = JSON.parse(RECORD) as EstimateOut, [first, last] = [now.carry[0]!, now.carry.at(-1)!], item = first.items[0]!
+    const record = changed(e => { e.carry[0]!.items[0]!.packs += 2; e.carry[0]!.items.push({ ...item, item: 'gone' }); e.carry.pop() })
+    expect(paths(record)).toEqual([
+      { path: `carry.${first.phase}.items.${item.item}.packs`, recorded: item.packs + 2, now: item.packs, difference: -2 }, { path: `carry.${first.phase}.items.gone`, recorded: { ...item, item: 'gone' } },
+      ...last.items.map(i => ({ path: `carry.${last.phase}.items.${i.item}`, now: i })),
+    ].sort((a, b) => paths(record).findIndex(d => d.path === a.path) - paths(record).findIndex(d => d.path === b.path)))
+    const { out } = await lidwork('verify a.job.yaml', { files: both(record) })
+    expect(out).not.toMatch(/[{}[\]]/)
+    expect(out.replace(/\s+/g, ' ')).toContain(`recorded item gone, quantity ${item.quantity}, unit ${item.unit}, packs ${item.packs}, buyUnit ${item.buyUnit}, leftover ${String(item.leftover)} now nothing`)
+  })
   test('two findings of one code are told apart', () => {
     const twice = { findings: [{ code: 'a', line: 1 }, { code: 'a', line: 2 }] }
     expect(compare(twice, { findings: [{ code: 'a', line: 1 }, { code: 'a', line: 3 }] }).differences).toEqual([{ path: 'findings.a-2.line', recorded: 2, now: 3, difference: 1 }])
@@ -68,7 +79,7 @@ describe('what differs', () => {
       holder[key] = typeof holder[key] === 'number' ? holder[key] + 1 : typeof holder[key] === 'boolean' ? !holder[key] : `${String(holder[key])}x`
       const { differences } = compare(JSON.parse(RECORD), other)
       // A new name is an entry gone and an entry come.
-      if (['id', 'item', 'task', 'code', 'path', 'chartR'].includes(String(key))) expect(differences.length).toBeGreaterThan(0)
+      if (['id', 'item', 'task', 'code', 'path', 'chartR', 'phase'].includes(String(key))) expect(differences.length).toBeGreaterThan(0)
       else expect(differences).toHaveLength(1)
     }), { seed: 6, numRuns: 400 })
   })

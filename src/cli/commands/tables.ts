@@ -23,7 +23,9 @@ export function addTables(root: Command, run: Run): void {
       if (tables.length === 0) {
         const { nearest } = await import('../../findings/suggest.ts')
         const meant = nearest(name!, all.map(t => t.name))
-        await run.fail(exit.wrongUse, `there is no table ${name}${meant === undefined ? '' : `; did you mean ${meant}?`} The tables: ${all.map(t => t.name).join(', ')}`)
+        const { wrap } = await import('../../papers/terminal/sheet.ts'), { width } = run.look(run.io.stderr)
+        const said = `lidwork: there is no table ${name}${meant === undefined ? '.' : `; did you mean ${meant}?`} The tables: ${all.map(t => t.name).join(', ')}`
+        await run.fail(exit.wrongUse, wrap(said, Math.min(width, WIDEST)).join('\n').slice('lidwork: '.length))
         return
       }
       const wide = run.look(), look = { ...wide, width: Math.min(wide.width, WIDEST) }
