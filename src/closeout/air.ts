@@ -55,9 +55,11 @@ export function airAfter(file: CloseoutFile, job: JobFile, estimate: Estimate): 
   // Fresh air goes by what was measured; without a test out by the tight end of what was expected.
   const again = out50 ? freshAirAgain(job, out50, after?.fanCfm, books) : undefined, was = estimate.out.ventilation as Figures | undefined
   const figures = again?.figures ?? was
-  const ventilation = figures && { ...figures, ...(was && again?.figures ? { fanCfmPredicted: was['fanCfm'] } : {}), measured: again?.figures !== undefined, ...(file.freshAirChoice === undefined ? {} : { choice: file.freshAirChoice }) }
+  // A fan brings whole cfm, so what is missing is rounded up, here and in all that is read from it.
+  const up = (of: Figures): number => Math.ceil((of['fanCfm'] as Quantity).value)
+  const ventilation = figures && { ...figures, fanCfm: up(figures), ...(was && again?.figures ? { fanCfmPredicted: up(was) } : {}), measured: again?.figures !== undefined, ...(file.freshAirChoice === undefined ? {} : { choice: file.freshAirChoice }) }
   if (figures && figures['fanNeeded'] === true && file.freshAirChoice === undefined) {
-    open.push({ code: 'fresh-air-short', what: `${Math.ceil((figures['fanCfm'] as Quantity).value)} cfm of fresh air missing by ASHRAE ${String(figures['standard'])}`, why: again ? `the house was measured at ${out50!.value} CFM50` : 'by what the sealing was expected to bring; nobody has measured it since', mend: 'a fan that runs all the time, flames tested with it on; or the owner’s signed choice, its place written as freshAirChoice:' })
+    open.push({ code: 'fresh-air-short', what: `${up(figures)} cfm of fresh air missing by ASHRAE ${String(figures['standard'])}`, why: again ? `the house was measured at ${out50!.value} CFM50` : 'by what the sealing was expected to bring; nobody has measured it since', mend: 'a fan that runs all the time, flames tested with it on; or the owner’s signed choice, its place written as freshAirChoice:' })
   }
   return { ...(air ? { air } : {}), ...(ventilation ? { ventilation } : {}), open, findings }
 }

@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import type { AsBuiltOut } from '../../src/closeout/output.ts'
+import { signs } from '../../src/papers/terminal/words.ts'
 import { dark, light } from '../../src/papers/html/palette.ts'
 import { certificateFields, receiptFields } from '../../src/reference/closeout-rules.ts'
 import { lidwork } from '../cli/test-io.ts'
@@ -77,6 +78,35 @@ describe('field by field', () => {
     expect(PART(short['receipt.html']!, 'main, open floor')).toContain('R-value R-22')
     for (const html of [short['receipt.html']!, short['attic-card.html']!]) expect(shown(html)).not.toContain('R-26')
     expect(shown(short['done.html']!)).toContain('That is short of what was agreed: 5 bags missing for R 26')
+  })
+  test('what is due is told to an owner, not to the one who types the file', async () => {
+    const owners = await Promise.all([papers('flags: 0'), papers('days: [2026-04-06]\nareas: [{in: main, bags: 75, markersIn: [16]}]'), ...['quince-lane-14', 'ibis-landing-5'].map(async n => {
+      const body = text(`examples/${n}.closeout.yaml`).replace(/^(#.*\n)*format.*\njob.*\n/m, '').replace(/^mends:\n(?: .*\n)+/m, '').replace(/^freshAirChoice.*\n/m, '')
+      return papers(body, text(`examples/${n}.job.yaml`))
+    })])
+    for (const made of owners) expect(shown(made['done.html']!)).not.toMatch(/\b[a-zA-Z]+: ?under|under [a-z]+:|freshAirChoice|as drawn|job file|\[\]|`|light-not-ic|\bwrite (?:it|its|bags)\b/)
+    expect(owners.some(made => shown(made['done.html']!).includes('Lights that fill may not touch, '))).toBe(true)
+    expect(owners.some(made => shown(made['done.html']!).includes('or your own choice, signed'))).toBe(true)
+  })
+  test('the missing fresh air is one figure wherever it stands: rounded up', async () => {
+    const body = 'days: [2026-05-04]\ntests: {on: 2026-05-04, cfm50: 1210, sameSetUp: yes}', job = text('examples/quince-lane-14.job.yaml')
+    const { fanNeeded, fanCfm } = (JSON.parse((await run(body, { job })).out) as AsBuiltOut).ventilation!, made = shown((await papers(body, job))['done.html']!)
+    expect(fanNeeded).toBe(true)
+    expect([...made.matchAll(/([\d.]+) cfm (?:are missing|of fresh air missing)/g)].map(m => Number(m[1]))).toEqual([fanCfm, fanCfm])
+    expect(made).toContain('205 to 410 CFM50 less were expected, 1,070 were measured.')
+  })
+  test('a test called passed with a reading over its limit has the stop sign, and the owner is told', async () => {
+    const body = (ppm: number): string => `days: [2026-04-06]\ncombustion: [{of: heater, on: 2026-04-06, by: N. Quill, result: pass, flueCoPpm: ${ppm}}]`
+    const flame = async (ppm: number): Promise<string> => (await run(body(ppm), { line: '' })).out.split('flames')[1]!.split('\n').slice(0, 4).join(' ').replace(/\s+/g, ' ')
+    expect(await flame(200)).toContain(`${signs.go} water heater`)
+    expect(await flame(200)).toContain('pass on 2026-04-06 after it')
+    expect(await flame(201)).toContain(`${signs.stop} water heater`)
+    expect(await flame(201)).toContain('called passed; over its limit on 2026-04-06 after it')
+    expect(shown((await papers(body(201)))['done.html']!)).toContain('called passed in its combustion test on Apr 6, 2026, after the work, by N. Quill, but a reading is over its limit')
+    expect(shown((await papers(body(200)))['done.html']!)).toContain('passed its combustion test on Apr 6, 2026')
+  })
+  test('no word of prices stands where there is none', async () => {
+    for (const [name, made] of Object.entries(await papers('flags: 0'))) { expect(shown(made), name).not.toMatch(/price/i); expect(shown(made), name).toContain('Demo company: its figures are invented.') }
   })
   test('a stop stands first on the owner’s paper', async () => {
     const made = shown((await papers('days: [2026-04-06]\nareas: [{in: main, bags: 75, markersIn: [16, 16, 16, 16, 16]}]'))['done.html']!)

@@ -2,6 +2,7 @@
 import type { AirBuiltOut, ApplianceBuiltOut, AreaBuiltOut, AsBuiltOut, DueOut, PartOut, SumsOut, TestOut } from '../../closeout/output.ts'
 import { missingWords } from '../../closeout/papers.ts'
 import type { Look } from '../look.ts'
+import { overLimit } from './over-limit.ts'
 import { harmless } from '../terminal/harmless.ts'
 import { bothEnds, columns, padLeft, SENTENCE, sheet, type Sheet } from '../terminal/sheet.ts'
 import { counted, depth, figure, NB, plainFigure, rowR, signs, usd } from '../terminal/words.ts'
@@ -79,15 +80,16 @@ function tests({ air, ventilation: v }: AsBuiltOut, on: Sheet): void {
   if (v) on.row({ text: `Fresh air by ASHRAE${NB}${v.standard}: ${v.fanNeeded ? `${figure(Math.ceil(v.fanCfm))}${NB}cfm missing` : 'enough'}${v.measured ? ', by the test after the work' : ', by what was expected; not measured'}${v.fanCfmPredicted === undefined ? '' : ` (the estimate said ${figure(Math.ceil(v.fanCfmPredicted))})`}.` })
 }
 
-function flames({ combustion }: AsBuiltOut, on: Sheet): void {
+function flames(built: AsBuiltOut, on: Sheet): void {
+  const { combustion } = built
   if (combustion.length === 0) return
   on.section('flames')
-  for (const a of combustion) on.row({ mark: a.after?.result === 'pass' ? signs.go : signs.stop, red: a.after?.result !== 'pass', text: `${a.what}, ${a.at}: ${tested(a)}` })
+  for (const a of combustion) { const over = overLimit(a, built), clean = a.after?.result === 'pass' && !over; on.row({ mark: clean ? signs.go : signs.stop, red: !clean, text: `${a.what}, ${a.at}: ${tested(a, over)}` }) }
 }
 
-function tested({ before, after, during }: ApplianceBuiltOut): string {
+function tested({ before, after, during }: ApplianceBuiltOut, over: boolean): string {
   const figures = after && [after.pulledDownPa !== undefined && `pulled down by ${after.pulledDownPa}${NB}Pa`, after.spillageSeconds !== undefined && `spillage ends at ${after.spillageSeconds}${NB}s`, after.flueCoPpm !== undefined && `flue ${after.flueCoPpm}${NB}ppm CO`, after.roomCoPpm !== undefined && `room ${after.roomCoPpm}${NB}ppm CO`].filter(Boolean).join(', ')
-  return `${before ? `${before.result} on ${before.on} before the work` : 'no test before the work'}${during.length > 0 ? `, ${counted(during.length, 'test')} during it` : ''}; ${after ? `${after.result!} on ${after.on!} after it${after.by === undefined ? '' : ` by ${after.by}`}${figures ? `: ${figures}` : ''}` : 'not tested after it'}.`
+  return `${before ? `${before.result} on ${before.on} before the work` : 'no test before the work'}${during.length > 0 ? `, ${counted(during.length, 'test')} during it` : ''}; ${after ? `${over ? 'called passed; over its limit' : after.result!} on ${after.on!} after it${after.by === undefined ? '' : ` by ${after.by}`}${figures ? `: ${figures}` : ''}` : 'not tested after it'}.`
 }
 
 function mends({ mends: all }: AsBuiltOut, on: Sheet): void {

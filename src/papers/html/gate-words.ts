@@ -65,6 +65,9 @@ export function isPriced(g: GateOut, { areas, ducts, sealing, tasks }: EstimateO
   return tasks.some(t => t.id === g.clearedByTask) || g.stops.places.some(p => { const area = areaOf(p); return area === undefined || done(area) })
 }
 
+/** What a gate is called, in words for an owner. */
+export const gateTitle = (code: string): string => gateWords[code]?.title ?? sentence(codeWords(code)).slice(0, -1)
+
 /** What opens a gate, in words for an owner. */
 export const opensWith = (g: GateOut): string => gateWords[g.code]?.opens ?? g.clearedBy
 
@@ -73,7 +76,7 @@ const ourStep = (g: GateOut, house: House | undefined): number | undefined => ho
 
 /** A gate in plain words: what is there, why it shuts, what opens it. @param house names the step of ours that has to do with it */
 export function gateText(g: GateOut, house?: House): { readonly state: Sign; readonly word: string; readonly says: Html } {
-  const title = gateWords[g.code]?.title ?? sentence(codeWords(g.code)).slice(0, -1), step = ourStep(g, house)
+  const title = gateTitle(g.code), step = ourStep(g, house)
   const opens = g.clearance && !g.open
     ? html`<p>Opened by ${g.clearance.by} on ${dayOf(g.clearance.on)}: ${g.clearance.paper}.</p>`
     : html`<p>Opens with: ${g.state === 'mend' && step !== undefined ? `our own work, step ${step}, with a photo.` : sentence(opensWith(g))}${g.state === 'hold' && step !== undefined && ` Step ${step} is in this price.`}</p>`

@@ -28,6 +28,8 @@ export interface Sheet {
   readonly body: Part
   /** Styles that this paper alone has. */
   readonly style?: string
+  /** No price stands on it: its foot has no word of prices either. */
+  readonly noPrices?: boolean
 }
 
 /** Nothing from elsewhere is read, and nothing runs, whatever a text says. */
@@ -48,9 +50,9 @@ function letterhead(company: CompanyFile): Html {
   return html`<div class="letterhead"><p><b>${company.name}</b>${company.demo === 'yes' && html`<br>an invented company`}</p>${lines.length > 0 && html`<p class="small">${lines.map((l, i) => [i > 0 && html`<br>`, l])}</p>`}</div>`
 }
 
-function foot({ estimate: { job, basis: { priceBook, company } } }: House, name: string): Html {
-  const demo = priceBook.demo || company.demo
-  return html`<footer class="foot"><p>${job.id} · ${name} · surveyed ${dayOf(job.surveyedOn)} · prices: ${priceBook.name}, ${dayOf(priceBook.dated)} · company file: ${company.name}, ${dayOf(company.dated)} · made with lidwork</p>${demo && html`<p class="box-line">${priceBook.demo ? 'Demo prices: every price on these papers is invented.' : 'Demo company: its figures are invented.'}</p>`}</footer>`
+function foot({ estimate: { job, basis: { priceBook, company } } }: House, { name, noPrices = false }: Sheet): Html {
+  const invented = noPrices ? [company.demo && 'Demo company: its figures are invented.', priceBook.demo && 'Demo products: their labels are invented.'].filter(t => t !== false).join(' ') : priceBook.demo ? 'Demo prices: every price on these papers is invented.' : company.demo ? 'Demo company: its figures are invented.' : ''
+  return html`<footer class="foot"><p>${job.id} · ${name} · surveyed ${dayOf(job.surveyedOn)}${!noPrices && html` · prices: ${priceBook.name}, ${dayOf(priceBook.dated)}`} · company file: ${company.name}, ${dayOf(company.dated)} · made with lidwork</p>${invented !== '' && html`<p class="box-line">${invented}</p>`}</footer>`
 }
 
 /** What stands round a sheet. */
@@ -85,7 +87,7 @@ ${below}
 }
 
 /** A paper of a house. */
-export const page = (house: House, sheet: Sheet): string => whole({ company: house.company, title: sheet.title ?? house.estimate.job.title, running: `${house.estimate.job.id}, ${sheet.name}`, foot: foot(house, sheet.name) }, sheet)
+export const page = (house: House, sheet: Sheet): string => whole({ company: house.company, title: sheet.title ?? house.estimate.job.title, running: `${house.estimate.job.id}, ${sheet.name}`, foot: foot(house, sheet) }, sheet)
 
 /** A paper of no house yet. */
 export const blankPage = (company: CompanyFile | undefined, sheet: Sheet & { readonly title: string }): string => whole({ company, title: sheet.title, running: sheet.name, foot: html`<footer class="foot"><p>${sheet.name}${company && ` · ${company.name}`} · made with lidwork</p></footer>` }, sheet)

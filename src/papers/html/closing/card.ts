@@ -38,4 +38,4 @@ ${phone !== undefined && html`<li>Installer: ${built.installer.company ?? compan
 `}</ul></section>`
 }
 
-export const cardPaper = (done: Done): string => page(done, { name: 'Attic card and certificate', title: 'Insulation of this attic', body: body(done), style: PART_STYLE })
+export const cardPaper = (done: Done): string => page(done, { name: 'Attic card and certificate', title: 'Insulation of this attic', body: body(done), style: PART_STYLE, noPrices: true })

@@ -31,4 +31,4 @@ ${receipt.parts.length === 0 && html`<p>No insulation was put in.</p>`}
 ${signed(receipt)}`
 }
 
-export const receiptPaper = (done: Done): string => page(done, { name: 'Receipt', body: body(done), style: PART_STYLE })
+export const receiptPaper = (done: Done): string => page(done, { name: 'Receipt', body: body(done), style: PART_STYLE, noPrices: true })

@@ -10,7 +10,7 @@ import { html, type Html, type Part } from '../html.ts'
 import type { House } from '../page.ts'
 import { figureAt, tableOf, wide } from '../parts.ts'
 import { codeWords, dayOf, listed, sentence } from '../say.ts'
-import { gateWords, isPriced, shutGates } from '../gate-words.ts'
+import { gateTitle, isPriced, shutGates } from '../gate-words.ts'
 
 const named = (e: EstimateOut, a: AreaOut): string => (e.areas.length === 1 ? 'The attic floor' : `${a.id} (${codeWords(a.kind)})`)
 
@@ -18,7 +18,7 @@ const named = (e: EstimateOut, a: AreaOut): string => (e.areas.length === 1 ? 'T
 export function found(house: House): Html {
   const { estimate: e, job } = house
   const measured = e.areas.filter(a => a.existingR !== undefined && a.targetR !== undefined)
-  const air = e.airLeakage, sides = e.eaves, titles = (gates: readonly GateOut[]): string[] => [...new Set(gates.map(g => (gateWords[g.code]?.title ?? codeWords(g.code)).toLowerCase()))], waits = titles(shutGates(house).filter(g => isPriced(g, e))), leftOut = titles(shutGates(house).filter(g => !isPriced(g, e)))
+  const air = e.airLeakage, sides = e.eaves, titles = (gates: readonly GateOut[]): string[] => [...new Set(gates.map(g => gateTitle(g.code).toLowerCase()))], waits = titles(shutGates(house).filter(g => isPriced(g, e))), leftOut = titles(shutGates(house).filter(g => !isPriced(g, e)))
   const says: Part[] = [
     html`${job.tests?.cfm50 === undefined ? 'The attic was looked at' : 'The attic was looked at, and the house tested with a blower door,'} on ${dayOf(e.job.surveyedOn)}${e.job.customer !== undefined && html` for ${e.job.customer}`}.`,
     measured.length > 0 && html`${measured.map((a, i) => [i > 0 && '; ', named(e, a), ': ', figureAt(`areas.${a.id}.areaFt2`, figure(a.areaFt2)), `${NB}ft² with `, figureAt(`areas.${a.id}.existingR`, workedR(a.existingR!)), ', goal ', figureAt(`areas.${a.id}.targetR`, figure(a.targetR!))])}.`,
