@@ -181,6 +181,20 @@ describe('what an owner is told', () => {
     for (const there of ['Wet wood', 'Wrap on ducts', 'den, ceiling', 'den, old fill']) { expect(leftOut).toContain(there); expect(waits).not.toContain(there) }
     expect(words).toContain('22 openings between the rooms and the attic are listed')
   })
+  // EPA and CPSC to the public (from memory, high); CDC for droppings.
+  test('a deferral says what holds until then, by what was found', () => {
+    const until = (h: House): string => readable(htmlOf(h).find(([e]) => e === 'deferral.html')![1]).split('Until then')[1]!.split(' Price ')[0]!
+    const asbestos = ['nobody goes up', 'nothing is swept, dusted or vacuumed', 'an accredited asbestos inspector or a licensed abatement firm'], alarm = ['A carbon monoxide alarm on each floor near the bedrooms, now', 'calls 911 from there']
+    const tamarack = house('tamarack-road-3'), bare = until({ ...tamarack, estimate: { ...tamarack.estimate, gates: [] } })
+    for (const part of [...asbestos, ...alarm]) { expect(until(tamarack)).toContain(part); expect(until(house('willow-ferry-11'))).toContain(part) }
+    for (const part of [asbestos[1]!, asbestos[2]!, ...alarm, 'Gas:']) expect(bare).not.toContain(part)
+    expect(until(tamarack)).not.toContain('Gas:')
+    expect(until(house('willow-ferry-11'))).toMatch(/^ Gas: everybody stays out/)
+    expect(until({ ...tamarack, company: { ...tamarack.company, letterhead: { phone: '555-0100' } } })).toContain(`${tamarack.company.name}, 555-0100.`)
+    const codes = [...text('src/papers/html/until-then.ts').matchAll(/'([a-z]+(?:-[a-z]+)+)'/g)].map(m => m[1]!)
+    expect(codes.length).toBeGreaterThan(15)
+    expect(codes.filter(c => !(c in gateWords))).toEqual([])
+  })
   test('whose task the two notices of cancellation are', () => { expect(words).toContain('The company adds the two copies of that notice itself: they are not among these papers.') })
 })
 

@@ -1,4 +1,4 @@
-// A stopped house: what was seen, where, what opens it and who does that. No price but the visit.
+// A stopped house: what was seen, where, what opens it and who does that, and what holds until then. No price but the visit.
 import { usd } from '../terminal/words.ts'
 import { gateText, opensWith, shutGates } from './gate-words.ts'
 import { html, type Html } from './html.ts'
@@ -6,6 +6,7 @@ import type { Paper } from './index.ts'
 import { page, type House } from './page.ts'
 import { figureAt, gateList, signatures } from './parts.ts'
 import { dayOf, sentence } from './say.ts'
+import { untilThen } from './until-then.ts'
 
 function body(house: House): Html {
   const { estimate: e } = house, shut = shutGates(house), stops = shut.filter(g => g.state === 'stop'), holds = shut.filter(g => g.state === 'hold'), visit = e.price.directCents
@@ -20,15 +21,14 @@ ${opened.length > 0 && html`<h3>Already answered</h3>${gateList(opened.map(g => 
 ${shut.map(g => html`<li>${sentence(`${g.where}: ${opensWith(g)}`)}</li>
 `)}<li>The papers that say so come to us. The house is surveyed again where it was changed, and the work is priced.</li>
 </ol>
-<p>Until then nothing in the attic is moved, swept, covered or stored on, and nobody goes up without need.</p>
-<h2>Price</h2>
+${untilThen(house)}<h2>Price</h2>
 <p>The visit: $${figureAt('price.directCents', usd(visit))}. Nothing else is priced.</p>
 <p>This paper tells what one visit could see. Local code and the licensed trades named above decide.</p>
 ${signatures(['Owner: I have read this paper', 'Date', `For ${house.company.name}`, 'Date'])}`
 }
 
 export const deferral: Paper = {
-  name: 'deferral', says: 'a stopped house: what was seen, what opens it, who does that',
+  name: 'deferral', says: 'a stopped house: what was seen, what opens it, who does that, what holds until then',
   appliesTo: ({ estimate }) => estimate.verdict === 'stop',
   files: house => [{ ending: 'deferral.html', text: page(house, { name: 'Deferral', body: body(house) }) }],
 }
