@@ -162,7 +162,8 @@ export interface SealingOut {
 	kind: string;
 	area: string;
 	where: string;
-	count: number;
+	count: number; /** As the survey has it, in the words of a tape. */
+	size?: string;
 	method: string;
 	materials: {
 		item: string;

@@ -83,7 +83,7 @@ export function estimate(job: Job, shelved: Books, again = true): Estimate {
     ...(data.eaves === undefined ? {} : { eaves: eavesOut(taken, stands) as never }),
     ...(taken.vents && Object.keys(taken.vents.figures).length > 0 ? { atticVents: taken.vents.figures as never } : {}),
     offers: [...taken.vents?.offers ?? [], ...(air.fanCfm && verdict !== 'stop' ? [fanOffer(air.fanCfm, books)] : [])].map(o => ({ id: o.id, what: o.what, priceCents: soldAlone(o.tasks, productOf(books), books) })),
-    sealing: taken.openings.map(o => sealingOut(o, steps)) as never,
+    sealing: taken.openings.map(o => sealingOut(o, steps, job.about)) as never,
     ducts: taken.ducts.map(d => ductOut(d, steps)) as never,
     ...({ ...(air.figures ? { airLeakage: air.figures } : {}), ...(air.ventilation ? { ventilation: air.ventilation } : {}), ...(year.ductDelivery ? { ductDelivery: year.ductDelivery } : {}), ...(year.savings ? { savings: year.savings } : {}), ...(year.moisture ? { moisture: year.moisture } : {}) } as object),
     tasks: steps.map(s => ({

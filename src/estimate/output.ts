@@ -40,7 +40,7 @@ export interface AreaOut {
   stoppedBy: string[]
 }
 export interface SealingOut {
-  id: string; kind: string; area: string; where: string; count: number; method: string
+  id: string; kind: string; area: string; where: string; count: number; /** As the survey has it, in the words of a tape. */ size?: string; method: string
   materials: { item: string; quantity: number; unit: string }[]
   /** Effective, at 4 Pa; what is not closed leaks as before. */
   leakageAreaIn2Before?: number; leakageAreaIn2After?: number

@@ -1,6 +1,7 @@
 // The parts of the output, each from what was taken off and what of it stands.
 import type { Finding } from '../findings/finding.ts'
 import type { Task } from '../scope/kind.ts'
+import { sizeOf } from '../scope/size.ts'
 import { exactly, total, type Quantity } from '../units/quantity.ts'
 import type { Product } from '../books/books.ts'
 import { averages } from './average.ts'
@@ -66,15 +67,16 @@ export function closes({ found, measure }: Taken['openings'][number], steps: rea
   return closers.length > 0 && closers.every(t => steps.some(s => s.parts.includes(t)))
 }
 
-export function sealingOut(opening: Taken['openings'][number], steps: readonly Step[]) {
+/** @param about pointers of what was written with ~ */
+export function sealingOut(opening: Taken['openings'][number], steps: readonly Step[], about: readonly string[]) {
   const { found, measure, leak } = opening
   const mine = (t: Task): boolean => measure.tasks.includes(t)
   const of = steps.filter(s => s.parts.some(mine))
   const hours = Object.fromEntries(of.map(s => [s.id, s.parts.filter(mine).length === s.parts.length ? s.personHours : total('h', s.parts.filter(mine).map(p => p.personHours))]))
-  const { item } = found
+  const { item } = found, size = sizeOf(item, key => about.some(a => a === `${found.at}/${key}` || a.startsWith(`${found.at}/${key}/`)))
   const closing = closes(opening, steps)
   return {
-    id: found.id, kind: item.kind, area: item.in, where: item.at, count: 'count' in item ? (found as { q(k: string): Quantity }).q('count') : 1,
+    id: found.id, kind: item.kind, area: item.in, where: item.at, count: 'count' in item ? (found as { q(k: string): Quantity }).q('count') : 1, ...(size === undefined ? {} : { size }),
     method: item.decline === 'yes' ? 'kept open by the owner' : String(measure.figures.method), materials: closing ? measure.figures.materials : [],
     ...(leak ? { leakageAreaIn2Before: leak.before, leakageAreaIn2After: closing ? leak.after : leak.before } : {}), personHours: total('h', hours), tasks: of.map(s => s.id),
   }

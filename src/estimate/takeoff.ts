@@ -13,7 +13,8 @@ import { airHandlerTakeoff } from '../scope/air-handler.ts'
 import { draftWarning, exhaustMeasure } from '../scope/exhausts.ts'
 import { appliancesNotListed, applianceMeasure, flueWithoutAppliance, takesRoomAir } from '../scope/appliances.ts'
 import { areaKinds, hazardKinds, openingKinds, type Opening } from '../scope/index.ts'
-import type { AreaKind, AreaMeasure, WayIn } from '../scope/area-kind.ts'
+import type { AreaKind, AreaMeasure } from '../scope/area-kind.ts'
+import { wayIn, wayOf } from '../scope/way-in.ts'
 import { personHours } from '../calc/arithmetic.ts'
 import { CAUTION, found, part, takes, workOf, type AreaAround, type Found, type Gate, type House, type Kind, type Measure, type OpeningAround } from '../scope/kind.ts'
 import { readingFindings } from './plausible.ts'
@@ -31,12 +32,6 @@ export interface Taken {
   readonly vents?: Vents
   readonly findings: readonly Finding[]
 }
-
-const WAYS = { hatch: 'hatch', 'pull-down-stair': 'stair', 'attic-door': 'door' } as const
-const wayOf = (o: Opening): WayIn | undefined => (o.kind in WAYS ? WAYS[o.kind as keyof typeof WAYS] : undefined)
-
-/** What the crew climbs in by: the way into that area, else into another. */
-const wayIn = ({ openings }: JobFile, area: string): WayIn | undefined => [...openings.filter(o => o.in === area), ...openings].map(wayOf).find(w => w !== undefined)
 
 /** The largest way in, hatch, stair or door, its shorter side first: through it all work passes. */
 function largestHatch(job: JobFile): readonly [Quantity, Quantity] | undefined {
@@ -77,7 +72,7 @@ export function takeoff(job: JobFile, books: Books): Taken {
   const areas = job.areas.flatMap((item, i): AreaTaken[] => {
     const at = `/areas/${i}`
     const kind = areaKinds.find(k => k.kind === item.kind)! as unknown as AreaKind<never>
-    const fill = job.choices?.fill?.[item.id], way = wayIn(job, item.id)
+    const fill = job.choices?.fill?.[item.id], way = wayIn(job.openings, item.id)
     if (fill !== undefined && !books.blown(fill)) {
       findings.push({ code: 'product-unknown', severity: 'error', path: `/choices/fill/${item.id}`, says: fill, why: 'the price book has no such blown product', mend: `write one of: ${books.blownItems.join(', ')}` })
       return []

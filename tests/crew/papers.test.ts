@@ -49,6 +49,28 @@ describe('the work order', () => {
       })
     }
   })
+  test('beside each step that closes an opening its size stands, as the survey has it', () => {
+    for (const name of going()) {
+      const { e, papers } = of(name), markup = papers.get('work-order.html')!
+      for (const t of e.tasks.filter(x => x.phase !== 'insulate')) for (const s of e.sealing.filter(x => x.size !== undefined && x.tasks.includes(t.id))) {
+        expect(read(new RegExp(`<li class="keep" id="step-${t.step}">[\\s\\S]*?</li>`).exec(markup)![0]), `${name} ${t.id}`).toContain(`${s.where}${s.count > 1 ? ` (${s.count})` : ''}: ${s.size!}`)
+      }
+    }
+  })
+  test('two flames in one closet are told apart by their names', () => {
+    const text = read(of('juniper-run-27.job.yaml').papers.get('work-order.html')!)
+    expect(text).toContain('Opens: water heater (utility closet) and furnace (utility closet).')
+    expect(text).not.toMatch(/Opens: ([^.,]+) and \1\./)
+  })
+  test('an address that the file has not is a blank to fill in', () => {
+    const h = houseOf(exampleText('juniper-run-27'), 'juniper-run-27.job.yaml'), { address: _, zip: __, ...job } = h.job.job
+    const text = papers.find(p => p.name === 'work-order')!.files({ ...h, job: { ...h.job, job } })[0]!.text
+    expect(/<dt>House<\/dt><dd>.*?<\/dd>/s.exec(text)![0]).toContain('aria-label="to fill in: address"')
+    expect(text).not.toContain('undefined')
+  })
+  test('closing up is done each evening, and said so', () => {
+    for (const name of going()) expect(of(name).e.tasks.filter(t => t.id === 'clean-up').map(t => t.title.replace(/ \(\d+ days\)$/, '')), name).toEqual(['Close up each evening; at the end clean, load, haul away'])
+  })
   test('the cover line stands once, between the last look and whatever covers, with a place to sign', () => {
     for (const name of going()) {
       const { e, papers } = of(name), markup = papers.get('work-order.html')!, lines = [...markup.matchAll(/<div class="cover">/g)]

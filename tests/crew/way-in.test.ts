@@ -1,6 +1,7 @@
 // What the crew reads of its way in, and of what a fan's duct serves.
 import { expect, test } from 'vitest'
 import type { JobFile } from '../../src/job/job-file.ts'
+import { workOrderOf } from '../../src/papers/crew/work-order.ts'
 import { openFloor } from '../../src/scope/areas/open-floor.ts'
 import { hazardKinds } from '../../src/scope/index.ts'
 import { make } from '../property/job.ts'
@@ -18,6 +19,13 @@ test('markers face, and the hose goes to, the way into that area; else that of t
   expect(titles([hatch, door])).toEqual([['blow-ell', 'door'], ['blow-main', 'hatch'], ['markers-ell', 'door'], ['markers-main', 'hatch']])
   expect(titles([stair])).toEqual([['blow-ell', 'stair'], ['blow-main', 'stair'], ['markers-ell', 'stair'], ['markers-main', 'stair']])
   expect(titles([]).map(t => t[1])).toEqual(['hatch', 'hatch', 'hatch', 'hatch'])
+})
+
+test('the sheet of each area says which way its markers face', () => {
+  const fills = (openings: JobFile['openings']) => workOrderOf(make({ ...house, openings }).json).fills.map(f => [f.area.id, f.wayIn])
+  expect(fills([hatch, door])).toEqual([['main', 'hatch'], ['ell', 'door']])
+  expect(fills([stair])).toEqual([['main', 'stair'], ['ell', 'stair']])
+  expect(fills([])).toEqual([['main', 'hatch'], ['ell', 'hatch']])
 })
 
 test('a laundry duct is no fan', () => {

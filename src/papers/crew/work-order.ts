@@ -1,12 +1,16 @@
 // What stands on the work order, as plain data: the day's facts, what is shut, the tasks by phase with what they carry, the fill of each area, readings, photos.
 import type { AreaOut, EstimateOut, GateOut, TaskOut, TestOut } from '../../estimate/output.ts'
+import type { WayIn } from '../../scope/area-kind.ts'
 import type { Phase } from '../../scope/kind.ts'
+import { wayIn } from '../../scope/way-in.ts'
 
 export interface CarryLine { readonly item: string; readonly name: string; readonly quantity: number; readonly unit: string; readonly packs: number; readonly buyUnit: string; readonly leftover: boolean }
 export interface TaskLine {
   readonly task: TaskOut
   /** Where, in the estimator's words, with how many. */
   readonly where: readonly string[]
+  /** The same with the sizes that the survey has. */
+  readonly places: readonly string[]
   /** The areas, where it is not in all of them. */
   readonly areas: readonly string[]
   /** Steps that come first. */
@@ -20,6 +24,8 @@ export interface PhaseGroup { readonly phase: Phase; readonly personHours: numbe
 export interface FillPlan {
   readonly area: AreaOut
   readonly product: string
+  /** What the markers face. */
+  readonly wayIn: WayIn
   /** Loose fill has a depth to read; packed and laid insulation has none. */
   readonly way: 'blown' | 'packed' | 'laid'
   readonly steps: readonly number[]
@@ -49,10 +55,10 @@ const RANK: Readonly<Record<GateOut['state'], number>> = { stop: 0, hold: 1, men
 const times = (where: string, n: number): string => (n > 1 ? `${where} (${n})` : where)
 const unique = (all: readonly string[]): readonly string[] => [...new Set(all.filter(w => w !== ''))]
 
-/** Where a task works: the openings and ducts that name it, the eaves of its baffles. */
-function whereOf({ id, areas, phase }: TaskOut, { sealing, ducts, eaves }: EstimateOut): readonly string[] {
+/** Where a task works, with sizes or without: the openings and ducts that name it, the eaves of its baffles. */
+function whereOf({ id, areas, phase }: TaskOut, { sealing, ducts, eaves }: EstimateOut, sized: boolean): readonly string[] {
   if (phase === 'insulate') return []
-  const openings = sealing.filter(s => s.tasks.includes(id)).map(s => times(s.where, s.count))
+  const openings = sealing.filter(s => s.tasks.includes(id)).map(s => `${times(s.where, s.count)}${sized && s.size !== undefined ? `: ${s.size}` : ''}`)
   const runs = ducts.filter(d => d.tasks.includes(id)).map(d => times(d.where === '' ? d.id : `${d.id}, ${d.where}`, d.count))
   const sides = areas.some(a => id === `baffles-${a}`) ? (eaves?.sides ?? []).filter(s => areas.includes(s.area) && s.baffles > 0).map(s => times(s.where, s.baffles)) : []
   return unique([...openings, ...runs, ...sides])
@@ -61,7 +67,7 @@ function whereOf({ id, areas, phase }: TaskOut, { sealing, ducts, eaves }: Estim
 function groupsOf(e: EstimateOut): PhaseGroup[] {
   const step = new Map(e.tasks.map(t => [t.id, t.step])), name = new Map(e.materials.map(m => [m.item, m.name]))
   const line = (task: TaskOut): TaskLine => ({
-    task, where: whereOf(task, e), areas: task.areas.length < e.areas.length ? task.areas : [],
+    task, where: whereOf(task, e, false), places: whereOf(task, e, true), areas: task.areas.length < e.areas.length ? task.areas : [],
     after: task.after.flatMap(id => step.get(id) ?? []), opens: e.gates.filter(g => task.clears.includes(g.id)),
   })
   return [...new Set(e.tasks.map(t => t.phase))].map(phase => ({
@@ -119,8 +125,9 @@ const LEFT_OPEN = /open by the owner|^left open|left alone by the owner/
 export function workOrderOf(e: EstimateOut): WorkOrder {
   const groups = groupsOf(e), name = new Map(e.materials.map(m => [m.item, m.name])), all = groups.flatMap(g => g.tasks)
   const kept = [...e.sealing, ...e.ducts].filter(s => LEFT_OPEN.test(s.method)).map(s => ({ what: `${times(s.where === '' ? s.id : s.where, s.count)}, in ${s.area}`, why: s.method }))
+  const ways = e.sealing.map(s => ({ kind: s.kind, in: s.area }))
   const fills = e.areas.filter(a => a.product !== undefined).map((area): FillPlan => ({
-    area, product: name.get(area.product!) ?? area.product!, way: area.initialDepthIn !== undefined ? 'blown' : area.packedR !== undefined ? 'packed' : 'laid',
+    area, product: name.get(area.product!) ?? area.product!, wayIn: wayIn(ways, area.id) ?? 'hatch', way: area.initialDepthIn !== undefined ? 'blown' : area.packedR !== undefined ? 'packed' : 'laid',
     steps: e.tasks.filter(t => t.phase === 'insulate' && t.areas.includes(area.id)).map(t => t.step),
   }))
   return {

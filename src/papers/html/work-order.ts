@@ -1,5 +1,6 @@
 // What a crew works from: read at arm's length, in gray, with gloves on. Nothing of price, cost or wage stands here.
 import type { GateOut } from '../../estimate/output.ts'
+import { applianceName } from '../../scope/appliances.ts'
 import { phases } from '../../scope/kind.ts'
 import { workOrderOf, type PhaseGroup, type TaskLine, type WorkOrder } from '../crew/work-order.ts'
 import { counted, depth, figure, NB, phaseWords, plainFigure, stepRanges, unitWord } from '../terminal/words.ts'
@@ -37,16 +38,22 @@ const keepOffs = ({ keepOff }: WorkOrder): Html | false => keepOff.length > 0 &&
 ${keepOff.map(k => off(k.distanceIn, [`${k.what}: ${listed(k.where)}`, html` <span class="gray">step ${stepRanges(k.steps)}</span>`]))}</section>
 `
 
-function taskItem({ task: t, where, areas, after, opens }: TaskLine): Html {
+/** What a gate is about: an appliance by its name, as several may stand in one closet. */
+function opened(g: GateOut, { job }: House): string {
+  const n = /^\/appliances\/(\d+)/.exec(g.path)?.[1], appliance = n === undefined ? undefined : job.appliances?.[Number(n)]
+  return appliance ? `${applianceName(appliance)} (${g.where})` : g.where
+}
+
+function taskItem({ task: t, where, places, areas, after, opens }: TaskLine, house: House): Html {
   const done = [...(after.length === 0 ? [] : [`after step ${stepRanges(after)}`]), `by ${ROLES[t.role]}`]
   return html`<li class="keep" id="step-${t.step}">
 ${tick(`step ${t.step} done`)}
 <b class="step">${t.step}</b>
 <div><h4>${t.title}</h4>
-${(where.length > 0 || areas.length > 0) && html`<p>${[where.length > 0 && `Where: ${where.join(', ')}`, areas.length > 0 && `${where.length > 0 ? '; in ' : 'In '}${listed(areas)}`]}.</p>`}
+${(where.length > 0 || areas.length > 0) && html`<p>${[where.length > 0 && `Where: ${places.join('; ')}`, areas.length > 0 && `${where.length > 0 ? '; in ' : 'In '}${listed(areas)}`]}.</p>`}
 ${t.keepOff.map(k => off(k.distanceIn, k.what))}
 ${t.cautions.length > 0 && html`<p class="care"><b>Care:</b> ${t.cautions.map(sentence).join(' ')}</p>`}
-<p class="by">${sentence(done.join(', '))}${t.proof !== '' && ` Proof: ${t.proof}.`}${opens.length > 0 && ` Opens: ${listed(opens.map(g => g.where))}.`}</p></div>
+<p class="by">${sentence(done.join(', '))}${t.proof !== '' && ` Proof: ${t.proof}.`}${opens.length > 0 && ` Opens: ${listed([...new Set(opens.map(g => opened(g, house)))])}.`}</p></div>
 <p class="hours">${t.personHours > 0 ? figureAt(`tasks.${t.id}.personHours`, figure(t.personHours, 2)) : 'theirs'}</p>
 </li>
 `
@@ -59,17 +66,17 @@ ${carry.map(c => html`<li>${tick(`${c.name} brought`)}<span><b>${c.packs === 0 ?
 `)}</ul>
 `
 
-const group = (g: PhaseGroup): Html => html`<section class="phase"><h3 class="phase-head">${phaseWords[g.phase]} <span class="unit">${figureAt(`labor.byPhase.${g.phase}`, figure(g.personHours, 2))} person-h</span></h3>
+const group = (g: PhaseGroup, house: House): Html => html`<section class="phase"><h3 class="phase-head">${phaseWords[g.phase]} <span class="unit">${figureAt(`labor.byPhase.${g.phase}`, figure(g.personHours, 2))} person-h</span></h3>
 ${carryList(g)}
 <ul class="tasks">
-${g.tasks.map(taskItem)}</ul></section>
+${g.tasks.map(t => taskItem(t, house))}</ul></section>
 `
 
 function work(house: House, { groups }: WorkOrder): Html {
   const { tasks } = house.estimate, line = coverAt(tasks), firstBelow = line === undefined ? undefined : tasks[line]!.phase
   return html`<h2>The work, in its order</h2>
 <p>Tick a step when it is done and its photo is taken. Hours are person-hours.</p>
-${groups.map(g => [g.phase === firstBelow && coverLine(html`<div class="signatures"><div>Seen by the lead, each opening closed</div><div>Date and hour</div></div>`), group(g)])}`
+${groups.map(g => [g.phase === firstBelow && coverLine(html`<div class="signatures"><div>Seen by the lead, each opening closed</div><div>Date and hour</div></div>`), group(g, house)])}`
 }
 
 /** What it shuts, why, and what opens it. */

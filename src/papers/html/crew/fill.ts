@@ -30,12 +30,12 @@ ${blanks('Fill in before the first bag, and again where it is changed', heads, [
 
 const big = (shown: Part, says: Part): Html => html`<p><span class="big">${shown}</span> ${says}</p>`
 
-function figures({ area: a, way }: FillPlan): Html {
+function figures({ area: a, way, wayIn }: FillPlan): Html {
   const at = (name: string, shown: string): Html => figureAt(`areas.${a.id}.${name}`, shown), inches = (x: number): string => `${depth(x).replaceAll(' ', NB)}${NB}in`
   return html`<div class="fill">
 ${a.topOfFillInitialIn !== undefined && way === 'blown' && big(at('topOfFillInitialIn', inches(a.topOfFillInitialIn)), 'top of all fill on the ruler, blown')}
 ${a.wholeBags !== undefined && big(at('wholeBags', plainFigure(a.wholeBags)), way === 'packed' ? 'bags, packed, no air left' : 'bags, no fewer')}
-${a.markers !== undefined && big(at('markers', plainFigure(a.markers)), 'markers, facing the hatch')}
+${a.markers !== undefined && big(at('markers', plainFigure(a.markers)), `markers, facing the ${wayIn}`)}
 </div>
 <p>${[
     a.initialDepthIn !== undefined && ['New fill blown ', at('initialDepthIn', inches(a.initialDepthIn)), '; settled '],

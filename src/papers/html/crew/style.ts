@@ -36,6 +36,8 @@ h3{font-size:16pt;line-height:24pt}
 .carry li{display:grid;grid-template-columns:24px 1fr;gap:0 9px;padding:6px 0;break-inside:avoid}
 .carry .tick{width:24px;height:24px}
 .phase h4{margin:0 0 6px}
+.phase-head,.phase h4,.phase .carry{break-after:avoid}
+.phase .tasks,.phase .tasks>li:first-child{break-before:avoid}
 .left{padding:12px}
 .left p:last-child{margin:0}
 .blanks th{overflow-wrap:break-word}
