@@ -25,12 +25,12 @@ describe('counts', () => {
   })
   test('many files: so many of each verdict, and all their gates', async () => {
     const { err } = await lidwork('check a.job.yaml b.job.yaml c.job.yaml', { files: { ...at('a.job.yaml'), ...at('b.job.yaml', renamed(stopped, 'b')), ...at('c.job.yaml', renamed(GOOD, 'c')) } })
-    expect(err).toBe('3 files: 2 notes; verdicts: 1 stop, 2 hold; gates: 2 stops shut, 5 holds shut, 2 mends ours\n')
+    expect(err).toBe('3 files: 4 notes; verdicts: 1 stop, 2 hold; gates: 2 stops shut, 5 holds shut, 2 mends ours\n')
   })
   test('a file that could not be read is none that has nothing wrong', async () => {
     expect((await lidwork('check gone.job.yaml')).err).toBe('lidwork: could not read gone.job.yaml: there is no such file\n0 files read\n')
     const { code, err } = await lidwork('check a.job.yaml shut.job.yaml', { files: { ...at('a.job.yaml'), 'shut.job.yaml': null } })
-    expect([code, err.split('\n')[1]]).toEqual([3, '1 file: 1 note; 1 not read; verdict: hold; gates: 2 holds shut, 1 mend ours'])
+    expect([code, err.split('\n')[1]]).toEqual([3, '1 file: 2 notes; 1 not read; verdict: hold; gates: 2 holds shut, 1 mend ours'])
   })
   test('an id of two jobs is told by check, and one order holds the first alone', async () => {
     const files = { ...at('a.job.yaml'), ...at('b.job.yaml') }
@@ -51,7 +51,7 @@ describe('new', () => {
     expect(made.err).toBe('wrote jobs/house.job.yaml\nwrote jobs/lidwork-job.schema.json, which editors read to help and to check\nnext: write over the invented house, then lidwork check jobs/house.job.yaml\n')
     const checked = await lidwork('check jobs', { files: made.files })
     expect(checked.code).toBe(0)
-    expect(checked.err).toBe('1 file: 1 note; verdict: hold; gates: 2 holds shut, 1 mend ours\n') // a bare top over each light not rated; nobody looked for hazards yet, and the heater is not tested
+    expect(checked.err).toBe('1 file: 2 notes; verdict: hold; gates: 2 holds shut, 1 mend ours\n') // a bare top over each light not rated; nobody looked for hazards yet, and the heater is not tested
     const estimated = await lidwork('estimate jobs/house.job.yaml', { files: made.files })
     expect([estimated.code, estimated.err]).toEqual([0, ''])
     expect(estimated.out).toContain(TITLE)
