@@ -75,7 +75,7 @@ ${g.tasks.map(t => taskItem(t, house))}</ul></section>
 function work(house: House, { groups }: WorkOrder): Html {
   const { tasks } = house.estimate, line = coverAt(tasks), firstBelow = line === undefined ? undefined : tasks[line]!.phase
   return html`<h2>The work, in its order</h2>
-<p>Tick a step when it is done and its photo is taken. Hours are person-hours.</p>
+<p class="lead-in">Tick a step when it is done and its photo is taken. Hours are person-hours.</p>
 ${groups.map(g => [g.phase === firstBelow && coverLine(html`<div class="signatures"><div>Seen by the lead, each opening closed</div><div>Date and hour</div></div>`), group(g, house)])}`
 }
 

@@ -18,7 +18,7 @@ h3{font-size:16pt;line-height:24pt}
 .tasks p{margin:0 0 6px}
 .tasks .step{font-size:20pt;line-height:36px;text-align:right}
 .tasks .by{font-size:11pt;line-height:16pt;color:var(--gray)}
-.care{border-left:.7mm solid var(--ink);padding-left:12px}
+.care{break-inside:avoid;border-left:.7mm solid var(--ink);padding-left:12px}
 .fill{display:grid;grid-template-columns:repeat(3,1fr);gap:12px 24px;margin:0 0 12px}
 .fill p{margin:0}
 .fill .big{font-size:28pt;line-height:36pt;font-weight:700;display:block;white-space:nowrap}
@@ -52,7 +52,7 @@ h3{font-size:16pt;line-height:24pt}
 .on-sight .table th,.on-sight .table td{padding:3px 12px 3px 0}
 .on-sight .table th:nth-child(1){width:34%}
 .on-sight .table th:nth-child(2){width:40%}
-.lead-in{break-after:avoid}
+.lead-in{break-after:avoid;break-inside:avoid}
 .gates>li{font-size:11pt;line-height:16pt}
 .proofs{columns:2;column-gap:36px;list-style:none;padding:0;font-size:11pt;line-height:16pt}
 .proofs li{display:grid;grid-template-columns:24px 30px 1fr;gap:0 9px;padding:3px 0;break-inside:avoid}
