@@ -7,14 +7,14 @@ import { byText, type Finding } from '../findings/finding.ts'
 import type { JobFile } from '../job/job-file.ts'
 import { infiltrationHeights, nClimates, nHeights, nShelters } from '../reference/infiltration.ts'
 import { fromRow, type Table } from '../reference/table.ts'
-import { airCut, ceilingShare, effectiveArea, equivalentArea, ranged, type Range } from '../scope/air-cut.ts'
+import { airCut, ceilingShare, effectiveArea, equivalentArea, leakExponent, ranged, type Range } from '../scope/air-cut.ts'
 import { itself, type Task } from '../scope/kind.ts'
 import { leaks } from '../scope/leaks.ts'
 import type { Ventilation } from '../scope/energy.ts'
 import { exactly, given, total, work, type Quantity } from '../units/quantity.ts'
 import type { Step } from './order.ts'
 import { closes } from './parts.ts'
-import { winterMeanF } from './winter.ts'
+import { roomsF, winterMeanF } from './winter.ts'
 import type { Taken } from './takeoff.ts'
 
 type Figures = Readonly<Record<string, unknown>>
@@ -29,7 +29,6 @@ export interface HouseAir {
 }
 
 const ofRow = <R extends object>(t: Table<R>, r: R & { readonly source?: string }, value: number, unit: Quantity['unit'], which: string) => fromRow(t, r, value, unit, which) as Quantity<never>
-const INSIDE_F = (books: Books) => books.start('inside-winter', 70, '°F', 'rooms in winter')
 
 /** Lowest floor to ceiling: measured, else by its stories. */
 function heightOf({ house }: JobFile, books: Books): Quantity<'ft'> | undefined {
@@ -45,7 +44,7 @@ function natural(job: JobFile, books: Books): { flow(areaIn2: Quantity<'in2'>): 
   const which = `${tall.stories} stories, ${shelter}`
   const outsideF = winterMeanF(job, books)
   const speedMph = energy?.windMph === undefined ? books.start('winter-wind', 7, 'mph', 'mean wind of the heating season', 'the file gives none') : given(energy.windMph, 'mph', '/energy/windMph')
-  const deltaF = work(lessF, { warm: INSIDE_F(books), cold: outsideF })
+  const deltaF = work(lessF, { warm: roomsF(books), cold: outsideF })
   const stack = ofRow(infiltrationHeights, tall, tall.stack, 'factor', `${which}, stack`), wind = ofRow(infiltrationHeights, tall, tall.wind[shelter], 'factor', `${which}, wind`)
   const climate = nClimates.rows.find(r => r.zone === energy?.infiltrationZone), height = nHeights.rows.find(r => r.stories >= house.stories!) ?? nHeights.rows.at(-1)!, around = nShelters.rows.find(r => r.shelter === shelter)!
   return {
@@ -57,7 +56,7 @@ function natural(job: JobFile, books: Books): { flow(areaIn2: Quantity<'in2'>): 
 /** The pressure at the ceiling on a cold day, before and after: for explaining, and never to clear anything. */
 function stackOf(job: JobFile, cfm50: Quantity<'cfm'>, cut: Quantity<'cfm'>, heightFt: Quantity<'ft'>, books: Books): Figures {
   const outsideF = job.energy?.winterDesignF === undefined ? books.start('stack-outside', 20, '°F', 'outdoors, for the pressure of warm air', 'no winter design temperature in the file') : given(job.energy.winterDesignF, '°F', '/energy/winterDesignF')
-  const stackPa = work(stackPressure, { heightFt, insideF: INSIDE_F(books), outsideF }), exponent = books.start('leak-exponent', 0.65, 'factor', 'exponent of the house’s leakage', 'usual value where none was fitted')
+  const stackPa = work(stackPressure, { heightFt, insideF: roomsF(books), outsideF }), exponent = leakExponent(books)
   const at = (ceiling: Quantity<'fraction'>) => {
     const neutralFt = work(neutralLevel, { heightFt, top: work(leaksHigh, { ceiling }), bottom: work(leaksLow, { ceiling }), exponent })
     return { neutralFt, ceilingPa: work(pressureAt, { stackPa, heightFt, neutralFt }) }

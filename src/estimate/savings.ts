@@ -13,7 +13,7 @@ import { assumed, exactly, given, row, total, work, type Quantity } from '../uni
 import type { Step } from './order.ts'
 import { partIds, type PartId } from './part-prices.ts'
 import type { Taken } from './takeoff.ts'
-import { winterMeanF } from './winter.ts'
+import { roomsF, winterMeanF } from './winter.ts'
 
 type Figures = Readonly<Record<string, unknown>>
 interface Plan { readonly taken: Taken; readonly steps: readonly Step[]; readonly uas: readonly { readonly id: string; readonly areaFt2: Quantity<'ft2'>; readonly uBefore: Quantity<'U'>; readonly uAfter: Quantity<'U'> }[]
@@ -54,7 +54,7 @@ function duct(job: JobFile, { taken, steps }: Plan, books: Books): { figures: Fi
   const sealing = taken.ducts.some(d => done(d, 'ducts')), wrapping = taken.ducts.some(d => done(d, 'wrap') || (done(d, 'ducts') && d.measure.wrapFigures['rAfter'] !== undefined))
   const leak = (use: 'supply' | 'return', end: End | undefined): Quantity<'cfm'> => (end === undefined || !sealing ? asFound[use] : work(leakLeft, { cfm: asFound[use], stopped: stops[end] }))
   const bothSides = (end: End | undefined) => total('cfm', { supply: leak('supply', end), return: leak('return', end) })
-  const insideF = books.start('inside-winter', 70, '°F', 'rooms in winter'), riseF = work(tempRise, { outputBtuh: output, cfm })
+  const insideF = roomsF(books), riseF = work(tempRise, { outputBtuh: output, cfm })
   const of = (end: End | undefined, wrapped: boolean, atticF: Quantity<'°F'>) => work(deliveryEffectiveness, { supplyLeak: leak('supply', end), returnLeak: leak('return', end), cfm, supplyKept: work(kept, { ua: uaOf('supply', wrapped), cfm }), returnKept: work(kept, { ua: uaOf('return', wrapped), cfm }), insideF, atticF, riseF })
   const design = energy?.winterDesignF === undefined ? books.start('duct-attic', 20, '°F', 'attic around ducts in heating') : given(energy.winterDesignF, '°F', '/energy/winterDesignF'), mean = winterMeanF(job, books)
   const cases = [{ id: 'as-found', end: undefined, wrapped: false }, ...(wrapping ? [{ id: 'wrap-only', end: undefined, wrapped: true }] : []), ...(sealing ? [{ id: 'seal-only', end: 'expected' as const, wrapped: false }] : []), ...(sealing && wrapping ? [{ id: 'both', end: 'expected' as const, wrapped: true }] : [])]
@@ -76,6 +76,10 @@ function unitCents(fuel: string, price: number | undefined, at: string, state: s
   const value = fuel === 'gas' ? r.gasUsdPerTherm === undefined ? undefined : cents(r.gasUsdPerTherm) : fuel === 'oil' ? cents(r.oilUsdPerGal) : r.electricCentsPerKwh
   return value === undefined ? undefined : assumed(`price-${fuel === 'heat-pump' ? 'electric' : fuel}`, value, 'cents', `price of a ${fuel === 'gas' ? 'therm of gas' : fuel === 'oil' ? 'gallon of oil' : 'kWh'} in ${state}`, `${energyPrices.source}; the file gives none`)
 }
+
+/** A bill bounds a saving better than a year that is computed from the floor. */
+const mostShare = (bill: number | undefined, books: Books): Quantity<'fraction'> => (bill === undefined ? books.start('saving-cap', 0.25, 'fraction', 'most of a computed year that is claimed as saved', 'judgment')
+  : books.start('saving-cap-bill', 0.35, 'fraction', 'most of the yearly bill that is claimed as saved', 'judgment'))
 
 export function yearlySavings(job: JobFile, plan: Plan, books: Books): Savings {
   const { energy, house } = job
@@ -102,7 +106,7 @@ export function yearlySavings(job: JobFile, plan: Plan, books: Books): Savings {
   const nothing = exactly(1, 'fraction', 'no ducts in the attic'), before = ducts?.average.before ?? nothing, after = (end: End) => ducts?.average.after[end] ?? nothing
   const yearBtu = heating.yearlyBill === undefined ? work(yearByFloor, { floorFt2: given(house.floorAreaFt2!, 'ft2', '/house/floorAreaFt2'), index: books.start('heating-index', 8, 'Btu/ft2·DD', 'heat of an older house for a square foot and degree day', 'judgment; no bill in the file'), degreeDays: hdd, efficiency })
     : work(yearByBill, { billCents: given(cents(heating.yearlyBill), 'cents', '/energy/heating/yearlyBill'), unitCents: price, unitBtu })
-  const most = work(mostSaved, { yearBtu, share: heating.yearlyBill === undefined ? books.start('saving-cap', 0.25, 'fraction', 'most of a computed year that is claimed as saved', 'judgment') : books.start('saving-cap-bill', 0.35, 'fraction', 'most of the yearly bill that is claimed as saved', 'judgment') })
+  const most = work(mostSaved, { yearBtu, share: mostShare(heating.yearlyBill, books) })
 
   /** In the order of the plan: what air saves first, then ducts on what is left, then the ceiling through better ducts. */
   const parts = (end: End): Record<PartId, Quantity<'Btu'>> => {
@@ -117,7 +121,7 @@ export function yearlySavings(job: JobFile, plan: Plan, books: Books): Savings {
 
   // Summer
   const seer = energy.cooling && given(energy.cooling.seer, 'factor', '/energy/cooling/seer'), kwhCents = energy.cooling && unitCents('electric', energy.cooling.price, '/energy/cooling/price', house.state), cdd = days.cdd65
-  const summerShare = energy.cooling?.yearlyBill === undefined ? books.start('saving-cap', 0.25, 'fraction', 'most of a computed year that is claimed as saved', 'judgment') : books.start('saving-cap-bill', 0.35, 'fraction', 'most of the yearly bill that is claimed as saved', 'judgment')
+  const summerShare = mostShare(energy.cooling?.yearlyBill, books)
   const bought = energy.cooling?.yearlyBill
   const summer = seer && kwhCents && cdd && (bought !== undefined ? work(kwhByBill, { billCents: given(cents(bought), 'cents', '/energy/cooling/yearlyBill'), unitCents: kwhCents })
     : house.floorAreaFt2 === undefined ? undefined : work(cooled, { btu: work(heatByFloor, { floorFt2: given(house.floorAreaFt2, 'ft2', '/house/floorAreaFt2'), index: books.start('cooling-index', 8, 'Btu/ft2·DD', 'heat that an older house takes in for a square foot and cooling degree day', 'judgment; no bill in the file'), degreeDays: cdd }), seer }))
@@ -153,7 +157,7 @@ export function yearlySavings(job: JobFile, plan: Plan, books: Books): Savings {
 /** Indoor air against a cold roof deck: air that still leaks up there gives off its water. */
 function moisture(job: JobFile, books: Books): Figures | undefined {
   if (!job.energy) return undefined
-  const dewPointF = work(dewPoint, { airF: books.start('inside-winter', 70, '°F', 'rooms in winter'), humidity: books.start('inside-humidity', 0.4, 'fraction', 'relative humidity of the rooms in winter', 'judgment; not measured') })
+  const dewPointF = work(dewPoint, { airF: roomsF(books), humidity: books.start('inside-humidity', 0.4, 'fraction', 'relative humidity of the rooms in winter', 'judgment; not measured') })
   const deckF = winterMeanF(job, books)
   return { dewPointF, deckF }
 }

@@ -1,11 +1,13 @@
-// How cold the heating season is on average.
+// Rooms and weather of the heating season, as several figures ask for them.
 import { winterMean } from '../calc/air.ts'
 import type { Books } from '../books/books.ts'
 import type { JobFile } from '../job/job-file.ts'
 import { degreeDaysOf } from '../reference/climate.ts'
 import { given, work, type Quantity } from '../units/quantity.ts'
 
-/** As measured or looked up; else from the degree days of the place; else a starting value. */
+export const roomsF = (books: Books): Quantity<'°F'> => books.start('inside-winter', 70, '°F', 'rooms in winter')
+
+/** Mean outdoors: as measured or looked up; else from the degree days of the place; else a starting value. */
 export function winterMeanF({ energy, house }: JobFile, books: Books): Quantity<'°F'> {
   if (energy?.winterMeanF !== undefined) return given(energy.winterMeanF, '°F', '/energy/winterMeanF')
   const degreeDays = energy && degreeDaysOf(energy, house.state).hdd65
