@@ -24,6 +24,11 @@ const meets = (g: NamedGate, t: { phase: Task['phase']; touches: Task['touches']
   g.stops.phases.includes(t.phase) && (g.stops.places.length === 0 || (t.touches !== 'house' && g.stops.places.some(p => t.touches.includes(p))))
 
 describe('order of work', () => {
+  test('no step in the attic is without its cautions, another trade’s neither', () => {
+    const bare = new Set<string>()
+    onHouses(({ json }) => { for (const t of json.tasks) if (t.cautions.length === 0) bare.add(t.title) })
+    expect([...bare].sort()).toEqual([])
+  })
   test('earlier phases come first in each place, by the edges and on paper', () => {
     onHouses(({ json }) => {
       expectLaw(json.tasks)

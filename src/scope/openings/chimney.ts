@@ -5,7 +5,7 @@ import { seriesR } from '../../calc/heat.ts'
 import { asTape } from '../../units/tape.ts'
 import { exactly, total, work } from '../../units/quantity.ts'
 import { baseR } from '../ceiling.ts'
-import { cutTo, COVERING, declinable, fillOf, itself, NO_FILL_IN_DAM, opening, part, where, type Gate, type Task, damMargin } from '../kind.ts'
+import { CAUTION, cutTo, COVERING, declinable, fillOf, itself, NO_FILL_IN_DAM, opening, part, where, type Gate, type Task, damMargin } from '../kind.ts'
 import { hole } from '../leaks.ts'
 import { framedGap } from '../../calc/leak.ts'
 
@@ -55,7 +55,7 @@ export const chimney = opening({
       cautions: ['Nothing but air inside the dam.', 'Cut edges: gloves.'], keepOff: [off], onCover: [NO_FILL_IN_DAM], proof: 'photo with ruler',
     }]
     if (gates.some(g => g.clearedByTask)) tasks.push({ id: `look-chimney-${id.slice('chimney-'.length)}`, title: 'Building official or mason: say in writing whether the framing may stand this near the chimney', phase: 'clear', work: 'clearing', touches: [item.in], serves: itself, role: 'other', ownVisit: true,
-      personHours: exactly(0, 'h', 'others’ own'), needs: [], cautions: [], proof: 'letter' })
+      personHours: exactly(0, 'h', 'others’ own'), needs: [], cautions: ['Hot when in use: touch nothing.', CAUTION.framing], proof: 'letter' })
     return {
       figures: { method: 'metal and noncombustible sealant', materials: [{ item: metal.item, quantity: area.filled ? total('ft2', { strip, dam }) : strip, unit: metal.unit }, { item: sealant.item, quantity: sealantOz, unit: sealant.unit }] },
       tasks: area.filled ? tasks : tasks.filter(t => t.serves.is !== 'fill'), gates,

@@ -72,7 +72,7 @@ export const metalFlue = opening({
     tasks.push(plastic ? dam : { ...dam, needs: [] })
     const gates: Gate[] = plastic ? [] : nearFraming(item, at, id, gapIn, labelIn ?? books.start('vent-framing', 1, 'in', 'vent to framing', 'no label read; listed gas vents ask for 1 in'))
     if (gates.length > 0) tasks.push({ id: `look-${id}`, title: 'Building official or HVAC contractor: say in writing whether the framing may stand this near the vent', phase: 'clear', work: 'clearing', touches: [item.in], serves: itself, role: 'other', ownVisit: true,
-      personHours: exactly(0, 'h', 'others’ own'), needs: [], cautions: [], proof: 'letter' })
+      personHours: exactly(0, 'h', 'others’ own'), needs: [], cautions: ['Hot when in use: touch nothing.', CAUTION.framing], proof: 'letter' })
     return {
       tasks, gates, findings, figures: { ...figures, method: `${method}, ${plastic ? 'dam' : 'shield'}`, materials: plastic ? [...close.materials, { item: metal.item, quantity: work(stripMetal, { runIn, widthIn: heightIn }), unit: metal.unit }] : close.materials },
       paths: [{ areaFt2: work(boxTop, { lengthIn: sideIn, widthIn: sideIn, count: one }), rAfter: work(seriesR, { base: baseR(), fill: exactly(0, 'R', 'nothing but air in the shield') }) }],

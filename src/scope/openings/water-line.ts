@@ -39,7 +39,7 @@ export const waterLine = opening({
     if (item.heightIn + books.start('water-line-cover', 6, 'in', 'fill over a tented water line').value > area.topOfFillInitialIn.value) {
       const clearedByTask = `move-${id}`, trade = item.sprinkler === 'yes' ? 'sprinkler contractor' : 'plumber'
       const task: Task = { ...base, id: clearedByTask, title: `${item.sprinkler === 'yes' ? 'Sprinkler contractor' : 'Plumber'}: move the line below the fill, or drain it for good`, phase: 'clear', work: 'clearing', serves: itself, role: 'other', ownVisit: true, needs: [],
-        personHours: exactly(0, 'h', 'others’ own'), subcontractCents: books.subcontract('water-line-move'), cautions: own, proof: 'photo, letter' }
+        personHours: exactly(0, 'h', 'others’ own'), subcontractCents: books.subcontract('water-line-move'), cautions: [...own, 'Water off and drained first; wires near the line: power off and proved off.', CAUTION.framing], proof: 'photo, letter' }
       return { figures: { method: `moved or drained by a ${trade}`, materials: [] }, tasks: [task],
         gates: [{ ...gate, code: 'water-line-freeze', state: 'hold', stops: { phases: COVERING, places: [item.in] }, clearedByTask, clearedBy: `a ${trade}’s letter: moved below the fill, or drained`, clearable: [{ kind: 'plumber-letter', license: true, outside: true }], condition: `The price holds only if a ${trade} moves or drains the line (${item.at}) before the fill.` }] }
     }
