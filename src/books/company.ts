@@ -1,7 +1,7 @@
 // The figures of a company as one job has them: each a row of the company file, or given in the job.
 import { productiveWage, withBurden } from '../calc/price.ts'
 import { cents } from '../units/money.ts'
-import { assumed, given, row, total, work, type Quantity, type Unit } from '../units/quantity.ts'
+import { assumed, given, row, totalOf, work, type Quantity, type Unit } from '../units/quantity.ts'
 import type { Company, Thresholds } from './books.ts'
 import type { CompanyFile } from './company-file.ts'
 import { companyFor, type OwnCompany } from './own-values.ts'
@@ -13,7 +13,7 @@ type Said = <U extends Unit>(path: string, value: number, unit: U) => Quantity<U
 function wageOf(c: CompanyFile, said: Said): Quantity<'cents'> {
   const { builtUpWage: parts } = c
   if (!parts) return said('wage', cents(c.wage ?? 0), 'cents')
-  const burdenPct = total('pct', Object.fromEntries(parts.burden.map((b, i) => [b.what, said(`builtUpWage/burden/${i}/pct`, b.pct, 'pct')])))
+  const burdenPct = totalOf('pct', parts.burden, (b, i) => [b.what, said(`builtUpWage/burden/${i}/pct`, b.pct, 'pct')])
   const paidCents = work(withBurden, { wageCents: said('builtUpWage/basePerHour', cents(parts.basePerHour), 'cents'), burdenPct })
   return work(productiveWage, { paidCents, productivePct: said('builtUpWage/productivePct', parts.productivePct, 'pct') })
 }

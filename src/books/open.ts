@@ -27,6 +27,12 @@ export interface Shelf {
   for(job: JobTarget): Books
 }
 
+/** What a job may set for itself. */
+const OWN = ['products', 'supplier', 'prices', 'company', 'rates', 'values', 'subcontract', 'marginPct', 'permitFee'] as const satisfies readonly (keyof NonNullable<JobTarget['choices']>)[]
+const setsNothing = ({ choices }: JobTarget): boolean => choices === undefined || OWN.every(key => choices[key] === undefined)
+/** Goals of jobs for which books lie open. */
+const MOST_OPEN = 500
+
 const grossOf = ({ overhead: _, ...gross }: Company): Company => gross
 
 /** @param books one price book, or those of several suppliers, the first of which says what fills a role */
@@ -35,6 +41,7 @@ export function shelf(books: PriceBook | readonly PriceBook[], companyFile: Comp
   const company = companyOf(companyFile), values = valuesOf(companyFile)
   const fillRows = new Map<string, Fill>(fills.rows.map(r => [r.fill, r]))
   const named = (b: PriceBook | CompanyFile) => ({ name: b.name, dated: b.dated, demo: b.demo === 'yes' })
+  const shared = new Map<string, Books>()
   const steady = {
     sideBySide: several, basis: { priceBook: named(prices), ...(several ? { priceBooks: priceBooks.map(named) } : {}), company: named(companyFile) }, fill: (name: string) => fillRows.get(name)!,
   }
@@ -53,8 +60,19 @@ export function shelf(books: PriceBook | readonly PriceBook[], companyFile: Comp
   }
   return {
     prices, priceBooks, companyFile,
-    troubles: ({ choices }) => choices === undefined ? [] : ownFaults(choices, priceBooks, companyFile),
-    for: opened,
+    troubles: job => setsNothing(job) ? [] : ownFaults(job.choices!, priceBooks, companyFile),
+    for: job => (goods.steady && companyFile.supplier === undefined && setsNothing(job) ? sharedFor(job) : opened(job)),
+  }
+
+  /** Jobs with one goal that set nothing for themselves find the same books open. */
+  function sharedFor({ choices: _, ...goal }: JobTarget): Books {
+    const key = JSON.stringify(goal)
+    let open = shared.get(key)
+    if (open === undefined) {
+      if (shared.size >= MOST_OPEN) shared.clear()
+      shared.set(key, open = opened(goal))
+    }
+    return open
   }
 
   function opened(job: JobTarget, taken?: TakenOffers): Books {

@@ -49,7 +49,7 @@ type ForJob = Pick<Books, 'product' | 'products' | 'has' | 'item' | 'blown' | 'f
 const into = <V>(map: Map<string, V[]>, key: string, value: V): void => { const same = map.get(key); if (same) same.push(value); else map.set(key, [value]) }
 
 /** Rows of the books by what asks for them; each job then looks at them by itself, since what stands for another is told by job. */
-export function goodsOf(books: readonly PriceBook[]): { forJob(wish: Wish, taken?: TakenOffers): ForJob } {
+export function goodsOf(books: readonly PriceBook[]): { /** All can be had, of one supplier: no job makes anything of them that another would see. */ readonly steady: boolean; forJob(wish: Wish, taken?: TakenOffers): ForJob } {
   const several = books.length > 1, names = books.map(b => b.name).join(' and ')
   const byRole = new Map<string, Stocked<Product>[]>(), byItem = new Map<string, Stocked<Product>[]>(), blown = new Map<string, Stocked<BlownProduct>[]>()
   const sold = <P extends Product>(p: Stocked<P>): Stocked<P> => (several && p.supplier === undefined ? { ...p, supplier: p.book } : p)
@@ -59,6 +59,7 @@ export function goodsOf(books: readonly PriceBook[]): { forJob(wish: Wish, taken
   }
 
   return {
+    steady: !several && [...byItem.values(), ...blown.values()].flat().every(p => p.available),
     forJob({ products: named = {}, supplier, prices = [] }, taken) {
       const instead = new Map<string, InsteadOf>(), handed = new Map<string, Product>(), own = new Map(prices.map((p, i) => [p.item, { ...p, at: `/choices/prices/${i}` }]))
       const plainly = !several && taken === undefined && own.size === 0 && supplier === undefined

@@ -1,4 +1,4 @@
-import { formula } from '../units/quantity.ts'
+import { formula, listFormula } from '../units/quantity.ts'
 import { halfUp, roundUp } from '../units/money.ts'
 
 const LOTS = 1e9
@@ -16,8 +16,7 @@ export const share = formula({ id: 'share', says: 'part ÷ whole', symbols: 'par
 export const netOf = formula({ id: 'net-of', says: 'whole − left out', symbols: 'whole - leftOut', source: 'arithmetic',
   args: { whole: ['any', 0, LOTS], leftOut: ['any', 0, LOTS] }, gives: 'ft2', fn: x => x.whole - x.leftOut })
 
-export const mean = formula({ id: 'mean', says: 'mean of the probes', symbols: 'mean', source: 'arithmetic', args: {}, gives: 'in',
-  fn: x => { const v = Object.values(x as Record<string, number>); return v.reduce((a, b) => a + b, 0) / v.length } })
+export const mean = listFormula({ id: 'mean', says: 'mean of the probes', symbols: 'mean', source: 'arithmetic', gives: 'in', ofList: v => v.reduce((a, b) => a + b, 0) / v.length })
 
 export const personHours = formula({ id: 'person-hours', says: 'amount · rate · access factor', symbols: 'amount * rate * access', source: 'trade arithmetic: person-hours are quantity times rate',
   args: { amount: ['any', 0, LOTS], rate: ['h/unit', 0, 100], access: ['factor', 1, 3] }, gives: 'h', fn: x => x.amount * x.rate * x.access })

@@ -1,4 +1,4 @@
-import { formula } from '../units/quantity.ts'
+import { formula, listFormula } from '../units/quantity.ts'
 import { halfUp, roundUp } from '../units/money.ts'
 
 /** How far survey figures may be off, and how errors that have nothing to do with each other join. */
@@ -7,8 +7,8 @@ const GUM = 'JCGM 100:2008 (GUM)'
 const LOTS = 1e12
 
 /** Of at least two probes. */
-export const deviation = formula({ id: 'standard-deviation', says: '√(Σ (probe − mean)² ÷ (probes − 1))', symbols: 'std', source: `${GUM}, 4.2.2`, args: {}, gives: 'in',
-  fn: x => { const v = Object.values(x as Record<string, number>), mean = v.reduce((a, b) => a + b, 0) / v.length; return Math.sqrt(v.reduce((sum, p) => sum + (p - mean) ** 2, 0) / (v.length - 1)) } })
+export const deviation = listFormula({ id: 'standard-deviation', says: '√(Σ (probe − mean)² ÷ (probes − 1))', symbols: 'std', source: `${GUM}, 4.2.2`, gives: 'in',
+  ofList: v => { const mean = v.reduce((a, b) => a + b, 0) / v.length; return Math.sqrt(v.reduce((sum, p) => sum + (p - mean) ** 2, 0) / (v.length - 1)) } })
 
 export const meanOff = formula({ id: 'mean-off', says: 'standard errors that hold nine of ten · standard deviation ÷ √ probes', symbols: 'factor * deviationIn / sqrt(probes)', source: `${GUM}, 4.2.3 and G.3`,
   args: { factor: ['factor', 1, 10], deviationIn: ['in', 0, 60], probes: ['each', 2, 100] }, gives: 'in', fn: x => x.factor * x.deviationIn / Math.sqrt(x.probes) })
@@ -18,8 +18,8 @@ export const aboutOff = formula({ id: 'about-off', says: 'value · percent ÷ 10
 export const moved = formula({ id: 'moved', says: 'after − before', symbols: 'after - before', source: 'arithmetic', args: { after: ['any', 0, LOTS], before: ['any', 0, LOTS] }, gives: 'each', fn: x => x.after - x.before })
 
 /** What each uncertainty moves by itself, all together. */
-export const joined = formula({ id: 'joined', says: '√ of the sum of the squares', symbols: 'hypot', source: `${GUM}, 5.1.2: errors that have nothing to do with each other`, args: {}, gives: 'each',
-  fn: x => Math.hypot(...Object.values(x as Record<string, number>)) })
+export const joined = listFormula({ id: 'joined', says: '√ of the sum of the squares', symbols: 'hypot', source: `${GUM}, 5.1.2: errors that have nothing to do with each other`, gives: 'each',
+  ofList: v => Math.hypot(...v) })
 
 export const lowEnd = formula({ id: 'low-end', says: 'expected − what moves it down, down to a step, not below 0', symbols: 'max(0, halfUp(down((expected - moved) / step) * step, 0.01))', source: `${GUM}, 6.2.1`, args: { expected: ['any', 0, LOTS], moved: ['any', 0, LOTS], step: ['any', 0.01, 1e9] }, gives: 'each',
   fn: x => Math.max(0, halfUp(Math.floor((x.expected - x.moved) / x.step + 1e-9) * x.step, 0.01)) })

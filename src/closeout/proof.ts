@@ -55,7 +55,7 @@ function blown(area: AreaTaken, entries: readonly Given[], estimate: Estimate, s
   const tops = entries.flatMap(({ entry, at }) => (entry.markersIn ?? []).map((v, i) => given(v, 'in', `${at}/markersIn/${i}`))), depths = tops.map(readIn => work(newFill, { readIn, oldIn }))
   const asked = work(markers, { areaFt2: shared.coveredFt2 }), enough = reaches(tops.length, asked.value)
   const counted = entries.filter(e => e.entry.bags !== undefined), used = counted.length === 0 ? undefined : counted.map(({ entry, at }) => given(entry.bags!, 'bag', `${at}/bags`)).reduce((a, b) => ({ ...a, value: a.value + b.value }))
-  const least = [...depths].sort((a, b) => a.value - b.value)[0], average = depths.length === 0 ? undefined : overList(mean, 'in', Object.fromEntries(depths.map((q, i) => [`marker${i + 1}`, q])))
+  const least = [...depths].sort((a, b) => a.value - b.value)[0], average = depths.length === 0 ? undefined : overList(mean, 'in', depths.map((q, i) => [`marker${i + 1}`, q] as const))
   const bagsFor = (r: ChartRow): Quantity<'bag'> => { const bags = chart!.bagsFor(r); return shared.coveredFt2 === surveyedFt2 ? bags : work(bagsCovered, { bags, coveredFt2: shared.coveredFt2, surveyedFt2 }) }
   const filled = (r: ChartRow): Quantity<'ft2'> => work(filledArea, { bags: bagsFor(r), coverageFt2: r.coverageFt2 })
   const proofOf = (row: ChartRow): RowProof => {

@@ -11,7 +11,7 @@ import { airCut, ceilingShare, effectiveArea, equivalentArea, leakExponent, rang
 import { itself, type Task } from '../scope/kind.ts'
 import { leaks } from '../scope/leaks.ts'
 import type { Ventilation } from '../scope/energy.ts'
-import { exactly, given, total, work, type Quantity } from '../units/quantity.ts'
+import { exactly, given, total, totalOf, work, type Quantity } from '../units/quantity.ts'
 import type { Step } from './order.ts'
 import { closes } from './parts.ts'
 import { roomsF, winterMeanF } from './winter.ts'
@@ -105,7 +105,7 @@ export function houseAir(job: JobFile, taken: Taken, steps: readonly Step[], duc
   const { tests, house } = job, findings: Finding[] = []
   const ducts = { ...(tests?.cfm25Total === undefined ? {} : { ductCfm25Before: given(tests.cfm25Total, 'cfm', '/tests/cfm25Total') }), ...(ductTarget ? { ductCfm25Target: ductTarget } : {}) }
   const listed = taken.openings.filter(o => o.leak && o.leak.before.value > 0), closing = listed.filter(o => closes(o, steps))
-  const beforeIn2 = total('in2', Object.fromEntries(listed.map(o => [o.found.id, o.leak!.before]))), afterIn2 = total('in2', Object.fromEntries(listed.map(o => [o.found.id, closing.includes(o) ? o.leak!.after : o.leak!.before])))
+  const beforeIn2 = totalOf('in2', listed, o => [o.found.id, o.leak!.before]), afterIn2 = totalOf('in2', listed, o => [o.found.id, closing.includes(o) ? o.leak!.after : o.leak!.before])
   const ranking = [...listed].sort((a, b) => b.leak!.before.value - a.leak!.before.value || byText(a.found.id, b.found.id)).map(o => ({ id: o.found.id, where: o.found.item.at, leakageAreaIn2: o.leak!.before, sharePct: work(shareIn2, { part: o.leak!.before, all: beforeIn2 }) }))
   const areas = listed.length === 0 ? {} : { listedIn2Before: beforeIn2, listedIn2After: afterIn2, leaks: ranking }
   if (tests?.cfm50 === undefined) return { findings, ...(Object.keys({ ...ducts, ...areas }).length > 0 ? { figures: { ...ducts, ...areas } } : {}) }
@@ -115,7 +115,7 @@ export function houseAir(job: JobFile, taken: Taken, steps: readonly Step[], duc
   const volumeFt3 = house.volumeFt3 === undefined ? undefined : given(house.volumeFt3, 'ft3', '/house/volumeFt3'), changes = (cfm: Quantity<'cfm'>) => volumeFt3 && work(airChanges, { cfm, volumeFt3 })
   const after = cut && ranged(end => work(lessCut, { before: cfm50, cut: cut.cfm50[end] }))
   const winds = natural(job, books), flow = (c: Quantity<'cfm'>) => winds?.flow(effectiveArea(c, books))
-  const floorFt2 = taken.areas.filter(a => a.measure.fabric).map(a => [a.id, a.measure.figures['netAreaFt2'] as Quantity] as const), byFloor = (end: 'bestIn2' | 'minIn2' | 'maxIn2') => leaks('ceiling-general', total('ft2', Object.fromEntries(floorFt2)), end)
+  const floorFt2 = taken.areas.filter(a => a.measure.fabric).map(a => [a.id, a.measure.figures['netAreaFt2'] as Quantity] as const), byFloor = (end: 'bestIn2' | 'minIn2' | 'maxIn2') => leaks('ceiling-general', total('ft2', floorFt2), end)
   const figure = <K extends string>(name: K, q: Quantity | undefined) => (q === undefined ? {} : { [name]: q })
   const naturalBefore = flow(cfm50), naturalAfter = after && flow(after.expected)
   const fresh = job.ventilation ? freshAir(job.ventilation, job, after?.high ?? cfm50, heightFt, books) : { findings: [] }

@@ -4,7 +4,7 @@ import { lineCents } from '../calc/price.ts'
 import type { Product } from '../books/books.ts'
 import { priceAt } from '../books/price-at.ts'
 import { byText } from '../findings/finding.ts'
-import { total, work, type Quantity } from '../units/quantity.ts'
+import { total, work, type Line, type Quantity } from '../units/quantity.ts'
 import type { Step } from './order.ts'
 
 export interface MaterialLine {
@@ -22,22 +22,23 @@ export interface MaterialLine {
 }
 
 /** What an amount of a product takes in purchase units, and costs. Stock on hand lessens the order alone: the job pays for it. */
-export function lineOf(product: Product, needed: Quantity): Omit<MaterialLine, 'usedFor'> {
+export function lineOf(product: Product, needed: Quantity, usedFor: readonly string[] = []): MaterialLine {
   const of = { needed, wastePct: product.wastePct, pack: product.pack }, whole = work(wholePacks, of), packs = work(usedPacks, of)
   const charged = product.charge === 'whole' ? whole : packs, unitPriceCents = priceAt(product, whole)
-  return { product, needed, packs, buy: product.stock ? work(netOfStock, { packs, stock: product.stock }) : whole, charged, unitPriceCents, totalCents: work(lineCents, { amount: charged, unitPriceCents }) }
+  return { product, needed, packs, buy: product.stock ? work(netOfStock, { packs, stock: product.stock }) : whole, charged, unitPriceCents, totalCents: work(lineCents, { amount: charged, unitPriceCents }), usedFor }
 }
 
 export function bill(steps: readonly Pick<Step, 'id' | 'needs'>[], productOf: (item: string) => Product): MaterialLine[] {
-  const by = new Map<string, { quantities: Record<string, Quantity>; usedFor: string[] }>()
+  const by = new Map<string, { readonly lines: Line[]; readonly usedFor: string[] }>()
   for (const s of steps) for (const n of s.needs) {
-    const line = by.get(n.item) ?? { quantities: {}, usedFor: [] }
-    by.set(n.item, line)
-    line.quantities[s.id in line.quantities ? `${s.id} (${Object.keys(line.quantities).length + 1})` : s.id] = n.quantity
-    if (!line.usedFor.includes(s.id)) line.usedFor.push(s.id)
+    let of = by.get(n.item)
+    if (!of) by.set(n.item, of = { lines: [], usedFor: [] })
+    const again = of.usedFor.includes(s.id)
+    of.lines.push([again ? `${s.id} (${of.lines.length + 1})` : s.id, n.quantity])
+    if (!again) of.usedFor.push(s.id)
   }
-  return [...by].sort(([a], [b]) => byText(a, b)).map(([item, { quantities, usedFor }]) => {
-    const all = Object.values(quantities)
-    return { ...lineOf(productOf(item), all.length === 1 ? all[0]! : total(all[0]!.unit, quantities)), usedFor: usedFor.sort(byText) }
+  return [...by].sort(([a], [b]) => byText(a, b)).map(([item, { lines, usedFor }]) => {
+    const [, first] = lines[0]!
+    return lineOf(productOf(item), lines.length === 1 ? first : total(first.unit, lines), usedFor.sort(byText))
   })
 }

@@ -2,7 +2,7 @@
 import { crewDays, eachAndOnce, firstAndLater, halfDays, personDays, wholeDays } from '../calc/price.ts'
 import { netOf, taskHours, times } from '../calc/arithmetic.ts'
 import type { Books } from '../books/books.ts'
-import { exactly, total, work, type Quantity } from '../units/quantity.ts'
+import { exactly, total, totalOf, work, type Line, type Quantity } from '../units/quantity.ts'
 import type { Planned } from './order.ts'
 
 export interface Days { readonly exact: Quantity<'day'>; readonly half: Quantity<'day'>; readonly whole: Quantity<'day'> }
@@ -16,8 +16,8 @@ export function withDays(all: readonly Planned[], books: Books): { planned: Plan
   const visit = planned.some(t => t.id === 'set-up')
   if (crew.length === 0 && !visit) return { planned: [...planned], days: { exact: NONE, half: NONE, whole: NONE } }
   const arrival = books.rate('arrival', 1.5, 'job'), start = books.rate('day-start', 0.75, 'day'), close = books.rate('day-close', 0.75, 'day'), clean = books.rate('clean-up', 1.5, 'job')
-  const once = visit ? { firstMorning: work(netOf, { whole: arrival, leftOut: start }), finalClean: clean } : {}
-  const hours = total('h', { ...Object.fromEntries(crew.map(t => [t.id, t.personHours])), ...once })
+  const once: readonly Line[] = visit ? [['firstMorning', work(netOf, { whole: arrival, leftOut: start })], ['finalClean', clean]] : []
+  const hours = total('h', [...crew.map((t): Line => [t.id, t.personHours]), ...once])
   const exact = work(crewDays, { hours, crew: books.company.crew, hoursPerDay: books.company.hoursPerDay, dailyHours: total('h', { start, close }) })
   const half = work(halfDays, { days: exact }), whole = work(wholeDays, { days: half })
   const of: Readonly<Record<string, Quantity<'h'>>> = {
@@ -39,6 +39,6 @@ export function withDays(all: readonly Planned[], books: Books): { planned: Plan
 function eachDay(planned: readonly Planned[], books: Books): readonly Planned[] {
   const tightening = planned.filter(t => t.phase === 'seal' || t.phase === 'ducts')
   if (tightening.length === 0) return planned
-  const days = work(wholeDays, { days: work(crewDays, { hours: total('h', Object.fromEntries(tightening.map(t => [t.id, t.personHours]))), crew: books.company.crew, hoursPerDay: books.company.hoursPerDay, dailyHours: total('h', { start: books.rate('day-start', 0.75, 'day'), close: books.rate('day-close', 0.75, 'day') }) }) })
+  const days = work(wholeDays, { days: work(crewDays, { hours: totalOf('h', tightening, t => [t.id, t.personHours]), crew: books.company.crew, hoursPerDay: books.company.hoursPerDay, dailyHours: total('h', { start: books.rate('day-start', 0.75, 'day'), close: books.rate('day-close', 0.75, 'day') }) }) })
   return planned.map(t => (t.id !== 'test-combustion-interim' || days.value < 2 ? t : { ...t, title: `${t.title} (${days.value} days)`, personHours: work(taskHours, { hours: { ...work(times, { amount: t.personHours, count: days }), unit: 'h' as const } }) }))
 }

@@ -77,26 +77,34 @@ export function merged(tasks: readonly Task[]): Planned[] {
   const by = new Map<string, Task[]>()
   for (const t of tasks) { const same = by.get(t.id); if (same) same.push(t); else by.set(t.id, [t]) }
   const warned = tasks.filter(t => t.onCover !== undefined && t.touches !== 'house')
-  return [...by.values()].map(parts => {
-    const first = parts[0]!, { closes } = first
-    // Nearly all stand alone.
-    if (parts.length === 1) return {
-      ...first, parts, closes: closes === undefined ? [] : [closes], personHours: work(taskHours, { hours: first.personHours }), touches: first.touches === 'house' ? 'house' : each(first.touches),
-      cautions: each([...first.cautions, ...onCover(parts, warned)]), keepOff: strictest(first.keepOff ?? []), ...(first.buries ? { buries: each(first.buries) } : {}),
+  return [...by.values()].map((parts): Planned => {
+    const first = parts[0]!
+    if (parts.length === 1) {
+      const { closes, touches, buries, keepOff } = first
+      return joined(first, parts, {
+        title: first.title, closes: closes === undefined ? [] : [closes], hours: first.personHours, touches: touches === 'house' ? 'house' : each(touches), needs: first.needs,
+        cautions: each([...first.cautions, ...onCover(parts, warned)]), keepOff: strictest(keepOff ?? []), buries: buries && each(buries), count: first.count, subcontractCents: first.subcontractCents,
+      })
     }
-    const tallest = [...parts].sort((a, b) => (b.heightIn?.value ?? 0) - (a.heightIn?.value ?? 0))[0]!, rest = { ...first, title: tallest.title }
-    const hours = total('h', parts.map(p => p.personHours))
-    const subs = parts.flatMap(p => p.subcontractCents ?? [])
-    const count = parts.reduce((sum, p) => sum + (p.count ?? 0), 0)
-    return {
-      ...rest, parts, closes: parts.flatMap(p => p.closes ?? []), personHours: work(taskHours, { hours }),
+    const tallest = [...parts].sort((a, b) => (b.heightIn?.value ?? 0) - (a.heightIn?.value ?? 0))[0]!
+    const subs = parts.flatMap(p => p.subcontractCents ?? []), count = parts.reduce((sum, p) => sum + (p.count ?? 0), 0)
+    return joined(first, parts, {
+      title: tallest.title, closes: parts.flatMap(p => p.closes ?? []), hours: total('h', parts.map(p => p.personHours)),
       touches: parts.some(p => p.touches === 'house') ? 'house' : [...new Set(parts.flatMap(p => p.touches as readonly string[]))],
       needs: parts.flatMap(p => p.needs), cautions: [...new Set([...parts.flatMap(p => p.cautions), ...onCover(parts, warned)])], keepOff: strictest(parts.flatMap(p => p.keepOff ?? [])),
-      ...(parts.some(p => p.buries) ? { buries: [...new Set(parts.flatMap(p => p.buries ?? []))] } : {}), ...(count > 0 ? { count } : {}),
-      ...(subs.length > 0 ? { subcontractCents: subs.length === 1 ? subs[0]! : total('cents', subs) as Quantity<'cents'> } : {}),
-    }
+      buries: parts.some(p => p.buries) ? [...new Set(parts.flatMap(p => p.buries ?? []))] : undefined, count: count > 0 ? count : first.count,
+      subcontractCents: subs.length < 2 ? subs[0] : total('cents', subs) as Quantity<'cents'>,
+    })
   })
 }
+
+type Together = Pick<Planned, 'title' | 'closes' | 'touches' | 'needs' | 'cautions' | 'keepOff' | 'buries' | 'count' | 'subcontractCents'> & { readonly hours: Quantity<'h'> }
+
+/** All have the same keys in the same order: lists of them are gone through often, and quicker so. */
+const joined = (t: Task, parts: readonly Task[], { title, closes, hours, touches, needs, cautions, keepOff, buries, count, subcontractCents }: Together): Planned => ({
+  id: t.id, title, phase: t.phase, work: t.work, touches, in: t.in, buries, serves: t.serves, closes, hot: t.hot, size: t.size, role: t.role, personHours: work(taskHours, { hours }), needs, otherCents: t.otherCents, subcontractCents,
+  cautions, keepOff, onCover: t.onCover, proof: t.proof, heightIn: t.heightIn, count, from: t.from, ownVisit: t.ownVisit, parts,
+})
 
 /** Where the crew stands for it. */
 const places = (t: Planned): Planned['touches'] => (t.touches === 'house' ? 'house' : [...new Set([...t.touches, ...t.parts.flatMap(p => p.in ?? [])])])

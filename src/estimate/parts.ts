@@ -2,7 +2,7 @@
 import type { Finding } from '../findings/finding.ts'
 import type { Task } from '../scope/kind.ts'
 import { sizeOf } from '../scope/size.ts'
-import { exactly, total, type Quantity } from '../units/quantity.ts'
+import { exactly, total, totalOf, type Quantity } from '../units/quantity.ts'
 import type { Product } from '../books/books.ts'
 import { averages } from './average.ts'
 import { merged, type Step } from './order.ts'
@@ -10,7 +10,7 @@ import type { EstimateOut } from './output.ts'
 import type { Standing } from './standing.ts'
 import type { Taken } from './takeoff.ts'
 
-export const titled = (t: { readonly title: string; readonly count?: number }): string => (t.count === undefined ? t.title : `${t.title} (${t.count})`)
+export const titled = (t: { readonly title: string; readonly count?: number | undefined }): string => (t.count === undefined ? t.title : `${t.title} (${t.count})`)
 
 /** What the office does, in its order. */
 export const OFFICE = [
@@ -56,9 +56,9 @@ export function eavesOut(taken: Taken, stands: Standing) {
     const fitted = stands.open.some(t => t.id === `baffles-${a.id}`)
     return a.measure.eaves.map(e => (fitted ? e : { ...e, baffles: exactly(0, 'each', 'no fill comes here') }))
   })
-  const sum = (key: 'bays' | 'ventedBays' | 'baffles') => total('each', Object.fromEntries(sides.map(s => [String(s.id), s[key] as Quantity])))
+  const sum = (key: 'bays' | 'ventedBays' | 'baffles') => totalOf('each', sides, s => [String(s.id), s[key] as Quantity])
   const blocks = taken.areas.filter(a => stands.open.some(t => t.id === `baffles-${a.id}`)).map(a => [a.id, a.measure.windBlocks] as const)
-  return { bays: sum('bays'), ventedBays: sum('ventedBays'), baffles: sum('baffles'), windBlocks: total('each', Object.fromEntries(blocks)), sides }
+  return { bays: sum('bays'), ventedBays: sum('ventedBays'), baffles: sum('baffles'), windBlocks: total('each', blocks), sides }
 }
 
 /** Its closing, all of it, is in the plan. */

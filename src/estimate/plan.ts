@@ -50,14 +50,14 @@ export function standingWork(data: JobFile, books: Books): Omit<Plan, 'steps'> &
   const measures = [...found.areas.map(a => a.measure), ...found.openings.map(o => o.measure), ...found.ducts.map(d => d.measure), ...found.house]
   const declined = found.openings.filter(o => o.found.item.decline === 'yes').map((o): Declined => ({ id: o.found.id, area: o.found.item.in, where: o.found.item.at }))
   for (const { found: { id, item }, measure } of found.ducts) if (item.decline === 'yes') declined.push({ id, area: measure.buries, where: item.at ?? `the ducts ${id}` })
-  const planless = wanted(measures.flatMap(m => m.tasks)).every(opensHold)
+  const planless = wanted(tasksOf(found)).every(opensHold)
   // Where an opening stays open nothing is covered: what only shuts the cover is about nothing.
   const aboutNothing = (g: Gate): boolean => (g.state === 'hold' || g.state === 'mend') && (planless || declined.some(d => d.area === g.in) && g.stops.phases.every(p => COVERING.includes(p)))
   const gates = opened(measures.flatMap(m => m.gates ?? []).filter(g => !aboutNothing(g)), data.clearances ?? [], data.job.surveyedOn, books.company.name)
 
   // Tasks, and what the gates leave of them
-  const taken = told(found, t => done(beware(t, gates.gates), gates.gates))
-  const needed = wanted([...taken.areas, ...taken.openings, ...taken.ducts, ...taken.house.map(measure => ({ measure }))].flatMap(({ measure }) => measure.tasks)).filter(t => !opensHold(t) || gates.gates.some(g => g.clearedByTask === t.id && g.open))
+  const taken = told(found, gates.gates)
+  const needed = wanted(tasksOf(taken)).filter(t => !opensHold(t) || gates.gates.some(g => g.clearedByTask === t.id && g.open))
   const appliances = data.appliances ?? []
   const untested = appliances.filter(a => gates.gates.some(g => g.open && g.of === a.id && g.clearedByTask === 'test-combustion-in'))
   const ductTarget = (data.tests?.ductTest ?? 'none') === 'none' ? undefined : wantedOfDucts(data, books)
@@ -110,19 +110,23 @@ export function pricedWork({ verdict, site, steps, disposal, wholeDays, risks }:
 /** What a plan costs. */
 export const priced = (planned: Plan, books: Books) => pricedWork(billed(planned), books)
 
-/** Open wiring that may be live shuts the cover of its area; whoever seals there must not let foam or sealant near it either. */
-const beware = (t: Task, gates: readonly NamedGate[]): Task => (t.phase === 'seal' && gates.some(g => g.open && g.code === 'knob-and-tube' && (g.stops.places.length === 0 || t.touches === 'house' || g.stops.places.some(p => t.touches.includes(p))))
-  ? { ...t, cautions: ['Old open wiring, perhaps live: no foam, no sealant and no hand within 3 in of it; tell the lead.', ...t.cautions] } : t)
+const tasksOf = ({ areas, ducts, openings, house }: Taken): Task[] => [...areas.flatMap(a => a.measure.tasks), ...openings.flatMap(o => o.measure.tasks), ...ducts.flatMap(d => d.measure.tasks), ...house.flatMap(m => m.tasks)]
 
-/** Tasks in other words, in all that was taken off: a figure finds its own tasks in the plan. */
-function told(taken: Taken, worded: (t: Task) => Task): Taken {
-  const of = <M extends Measure>(m: M): M => ({ ...m, tasks: m.tasks.map(worded) })
+/** Tasks in the words that the gates ask for, in all that was taken off: a figure finds its own tasks in the plan. */
+function told(taken: Taken, gates: readonly NamedGate[]): Taken {
+  const live = gates.filter(g => g.open && g.code === 'knob-and-tube'), papers = gates.filter(g => g.clearance && g.clearedByTask !== undefined)
+  if (live.length === 0 && papers.length === 0) return taken
+  const of = <M extends Measure>(m: M): M => ({ ...m, tasks: m.tasks.map(t => done(beware(t, live), papers)) })
   return { ...taken, areas: taken.areas.map(a => ({ ...a, measure: of(a.measure) })), openings: taken.openings.map(o => ({ ...o, measure: of(o.measure) })), ducts: taken.ducts.map(d => ({ ...d, measure: of(d.measure) })), house: taken.house.map(of) }
 }
 
+/** Open wiring that may be live shuts the cover of its area; whoever seals there must not let foam or sealant near it either. */
+const beware = (t: Task, live: readonly NamedGate[]): Task => (t.phase === 'seal' && live.some(g => g.stops.places.length === 0 || t.touches === 'house' || g.stops.places.some(p => t.touches.includes(p)))
+  ? { ...t, cautions: ['Old open wiring, perhaps live: no foam, no sealant and no hand within 3 in of it; tell the lead.', ...t.cautions] } : t)
+
 /** Others' work that a paper says is done: it stays in the price, and the order says so. */
-function done(t: Task, gates: readonly NamedGate[]): Task {
-  const paper = t.closes === undefined || !t.ownVisit ? undefined : gates.find(g => g.path === t.from && g.clearedByTask === t.id)?.clearance
+function done(t: Task, papers: readonly NamedGate[]): Task {
+  const paper = t.closes === undefined || !t.ownVisit ? undefined : papers.find(g => g.path === t.from && g.clearedByTask === t.id)?.clearance
   return paper ? { ...t, title: `${t.title}: done ${paper.on}, ${paper.paper}` } : t
 }
 

@@ -4,7 +4,7 @@ import type { Books, Product } from '../books/books.ts'
 import { cents } from '../units/money.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { JobFile } from '../job/job-file.ts'
-import { exactly, given, total, work, type Quantity } from '../units/quantity.ts'
+import { exactly, given, total, totalOf, work, type Line, type Quantity } from '../units/quantity.ts'
 import type { Task } from '../scope/kind.ts'
 import { bill, type MaterialLine } from './bill.ts'
 import { merged, type Step } from './order.ts'
@@ -13,7 +13,7 @@ import { contingencyOf, type RiskSeen } from './risks.ts'
 type Cents = Quantity<'cents'>
 /** What the price looks at in a step. */
 export type BilledStep = Pick<Step, 'id' | 'personHours' | 'needs' | 'subcontractCents' | 'ownVisit'>
-const sum = (lines: Readonly<Record<string, Quantity>>): Cents => total('cents', lines)
+const sum = (lines: Readonly<Record<string, Quantity>> | readonly Line[]): Cents => total('cents', lines)
 const none = (why: string): Cents => exactly(0, 'cents', why)
 
 /** What the visit itself costs, each only where the company charges it. */
@@ -21,7 +21,7 @@ export function visitLines({ access, choices }: Pick<JobFile, 'access' | 'choice
   const { company } = books, crewSteps = steps.filter(s => s.ownVisit !== true)
   if (days.value === 0) return {}
   const permit = choices?.permitFee === undefined ? company.permitCents : given(cents(choices.permitFee), 'cents', '/choices/permitFee')
-  const hours = total('h', Object.fromEntries(crewSteps.map(s => [s.id, s.personHours])))
+  const hours = totalOf('h', crewSteps, s => [s.id, s.personHours])
   return {
     ...(company.travelPerMileCents && access?.driveMi !== undefined ? { travel: work(lineCents, { amount: work(milesDriven, { oneWayMi: given(access.driveMi, 'mi', '/access/driveMi'), days }), unitPriceCents: company.travelPerMileCents }) } : {}),
     ...(company.travelPerDayCents ? { travel: work(lineCents, { amount: days, unitPriceCents: company.travelPerDayCents }) } : {}),
@@ -39,15 +39,15 @@ type PricedStep = Pick<Step, 'id' | 'personHours' | 'subcontractCents'>
 /** The lines from materials to the price at margin. */
 function built(materials: readonly Pick<MaterialLine, 'product' | 'totalCents'>[], steps: readonly PricedStep[], otherLines: Readonly<Record<string, Cents>>, books: Books, contingencyPct = books.company.contingencyPct) {
   const { company } = books
-  const materialsCents = sum(Object.fromEntries(materials.map(m => [m.product.item, m.totalCents])))
+  const materialsCents = totalOf('cents', materials, m => [m.product.item, m.totalCents])
   const salesTaxCents = company.salesTax === 'contractor-pays' ? work(pctOf, { cents: materialsCents, pct: company.salesTaxPct }) : none(company.salesTax === 'exempt' ? 'exempt from sales tax' : 'the customer pays sales tax, below the margin')
-  const laborCents = sum(Object.fromEntries(steps.map(s => [s.id, work(lineCents, { amount: s.personHours, unitPriceCents: company.wageCents })])))
-  const subcontractCents = sum(Object.fromEntries(steps.flatMap(s => (s.subcontractCents ? [[s.id, s.subcontractCents]] : []))))
+  const laborCents = totalOf('cents', steps, s => [s.id, work(lineCents, { amount: s.personHours, unitPriceCents: company.wageCents })])
+  const subcontractCents = sum(steps.flatMap((s): Line[] => (s.subcontractCents ? [[s.id, s.subcontractCents]] : [])))
   const otherCents = sum({ ...otherLines, ...(company.subMarkupPct && subcontractCents.value > 0 ? { 'sub-markup': work(pctOf, { cents: subcontractCents, pct: company.subMarkupPct }) } : {}) })
   const directCents = sum({ materialsCents, salesTaxCents, laborCents, subcontractCents, otherCents })
   const contingencyCents = work(pctOf, { cents: sum({ materialsCents, laborCents }), pct: contingencyPct })
   const overheadCents = company.overhead === undefined ? none('covered by the gross margin')
-    : company.overhead.per === 'hour' ? work(lineCents, { amount: total('h', Object.fromEntries(steps.map(s => [s.id, s.personHours]))), unitPriceCents: company.overhead.cents })
+    : company.overhead.per === 'hour' ? work(lineCents, { amount: totalOf('h', steps, s => [s.id, s.personHours]), unitPriceCents: company.overhead.cents })
       : work(pctOf, { cents: sum({ directCents, contingencyCents }), pct: company.overhead.pct })
   const costCents = sum({ directCents, contingencyCents, overheadCents })
   const saleCents = work(sale, { costCents, marginPct: company.marginPct })
@@ -64,7 +64,7 @@ export function soldAlone(tasks: readonly Task[], productOf: (item: string) => P
 /** What may be granted to the owner, by the file. */
 const incentivesOf = ({ choices }: Pick<JobFile, 'choices'>): Cents => {
   const all = choices?.incentives ?? []
-  return all.length === 0 ? none('no incentive in the file') : sum(Object.fromEntries(all.map((i, n) => [`incentive${n + 1}`, given(cents(i.amount), 'cents', `/choices/incentives/${n}/amount`)])))
+  return all.length === 0 ? none('no incentive in the file') : totalOf('cents', all, (i, n) => [`incentive${n + 1}`, given(cents(i.amount), 'cents', `/choices/incentives/${n}/amount`)])
 }
 
 /** An incentive pays back a price; it is no income. */

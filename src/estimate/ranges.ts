@@ -12,7 +12,7 @@ import type { JobFile } from '../job/job-file.ts'
 import { sourceOf } from '../reference/table.ts'
 import { studentT } from '../reference/coverage.ts'
 import { asTape } from '../units/tape.ts'
-import { exactly, given, overList, row, total, work, type Quantity, type Unit } from '../units/quantity.ts'
+import { exactly, given, overList, row, total, totalOf, work, type Quantity, type Unit } from '../units/quantity.ts'
 import type { Linked } from './estimate.ts'
 import { guarded } from './guarded.ts'
 import type { RangesOut, UncertainOut } from './output.ts'
@@ -52,7 +52,7 @@ export function ranges(job: Job, books: Books): Linked<RangesOut> | undefined {
     const move = { doubt, down: down('cents', p => p.cents), up: up('cents', p => p.cents, doubt.more?.cents), lessH: down('h', p => p.hours), moreH: up('h', p => p.hours, doubt.more?.hours) }
     if ([move.down, move.up, move.lessH, move.moreH].some(q => q.value > 0)) moves.push(move)
   }
-  const join = <U extends Unit>(unit: U, of: (m: (typeof moves)[number]) => Quantity): Quantity<U> => overList(joined, unit, Object.fromEntries(moves.map(m => [m.doubt.path, of(m)])))
+  const join = <U extends Unit>(unit: U, of: (m: (typeof moves)[number]) => Quantity): Quantity<U> => overList(joined, unit, moves.map(m => [m.doubt.path, of(m)] as const))
   const down = join('cents', m => m.down), up = join('cents', m => m.up), step = books.company.roundingCents, hundredth = exactly(0.01, 'h', 'hours are told to 0.01'), cent = exactly(1, 'cents', 'cents are whole')
   const { totalCents } = now
   // Ends are what would be offered: in the steps of the company. Where nothing moves it, the price is its own end.
@@ -79,7 +79,7 @@ function pricedOnce(data: JobFile, books: Books): Priced | { readonly refused: s
   if (error) return { refused: sentence(error) }
   const { planned, prices: { totalCents, roundingCents } } = taken!
   if (!totalCents || !roundingCents) return { refused: 'nothing may start in this house' }
-  return { planned, totalCents, cents: work(difference, { after: totalCents, before: roundingCents }), hours: total('h', Object.fromEntries(planned.steps.map(s => [s.id, s.personHours]))) }
+  return { planned, totalCents, cents: work(difference, { after: totalCents, before: roundingCents }), hours: totalOf('h', planned.steps, s => [s.id, s.personHours]) }
 }
 
 /** Two prices of different work are no range. */

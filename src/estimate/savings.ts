@@ -9,7 +9,7 @@ import { energyPrices } from '../reference/energy-prices.ts'
 import { carbon, fuels } from '../reference/fuels.ts'
 import { fromRow, sourceOf } from '../reference/table.ts'
 import { ENDS, ranged, type End, type Range } from '../scope/air-cut.ts'
-import { assumed, exactly, given, row, total, work, type Quantity } from '../units/quantity.ts'
+import { assumed, exactly, given, row, total, totalOf, work, type Quantity } from '../units/quantity.ts'
 import type { Step } from './order.ts'
 import { partIds, type PartId } from './part-prices.ts'
 import type { Taken } from './takeoff.ts'
@@ -34,10 +34,10 @@ function duct(job: JobFile, { taken, steps }: Plan, books: Books): { figures: Fi
   if (!cfm || !output) return undefined
   const films = books.start('duct-films', 0.85, 'R', 'films inside and outside a duct', 'a trade association’s duct guide after ASHRAE 2009; a handbook chart for bare metal gives U 0.73, R 1.37')
   const done = (d: Taken['ducts'][number], phase: 'ducts' | 'wrap'): boolean => steps.some(s => s.phase === phase && s.parts.some(p => d.measure.tasks.includes(p)))
-  const uaOf = (use: 'supply' | 'return', wrapped: boolean) => total('UA', Object.fromEntries(taken.ducts.filter(d => d.found.item.use === use).map(d => {
+  const uaOf = (use: 'supply' | 'return', wrapped: boolean) => totalOf('UA', taken.ducts.filter(d => d.found.item.use === use), d => {
     const after = wrapped && done(d, 'wrap') ? d.measure.wrapFigures['rAfter'] as Quantity<'R'> | undefined : undefined
     return [d.found.id, work(suppliedUa, { skinFt2: d.measure.figures['surfaceFt2'] as Quantity<'ft2'>, u: work(ductU, { insulationR: after ?? d.measure.figures['rBefore'] as Quantity<'R'>, films }) })]
-  })))
+  })
   const q25 = tests?.cfm25Outside !== undefined ? given(tests.cfm25Outside, 'cfm', '/tests/cfm25Outside')
     : tests?.cfm25Total !== undefined ? work(leakLeft, { cfm: given(tests.cfm25Total, 'cfm', '/tests/cfm25Total'), stopped: books.start('duct-leak-inside', 0.2, 'fraction', 'share of duct leakage that stays in the house', 'judgment; only all leakage was measured') }) : undefined
   const pa = books.start('duct-pressure', 25, 'Pa', 'pressure at which ducts leak in use', 'judgment')
@@ -47,7 +47,7 @@ function duct(job: JobFile, { taken, steps }: Plan, books: Books): { figures: Fi
     if (!uses.includes(use)) return exactly(0, 'cfm', `no ${use} duct in the attic`)
     if (q25) return work(leakLeft, { cfm: work(leakAt, { cfm25: q25, pa }), stopped: exactly(1 - 1 / uses.length, 'fraction', uses.length === 1 ? 'all of it on the side that is there' : 'half of it on each side') })
     const whole = work(defaultLeak, { cfm, share: books.start('duct-leak-default', 0.11, 'fraction', 'duct leakage on each side where nobody measured it, of the air moved', 'ASHRAE 152 default (from memory, medium)') })
-    return floorFt2 ? work(ductLeakUp, { cfm: whole, share: work(ductsUp, { skinFt2: total('ft2', Object.fromEntries(taken.ducts.filter(d => d.found.item.use === use).map(d => [d.found.id, d.measure.figures['surfaceFt2'] as Quantity<'ft2'>]))), floorFt2, perFt2: perFt2[use] }) }) : whole
+    return floorFt2 ? work(ductLeakUp, { cfm: whole, share: work(ductsUp, { skinFt2: totalOf('ft2', taken.ducts.filter(d => d.found.item.use === use), d => [d.found.id, d.measure.figures['surfaceFt2'] as Quantity<'ft2'>]), floorFt2, perFt2: perFt2[use] }) }) : whole
   }
   const asFound = { supply: found('supply'), return: found('return') }
   const stops: Range<'fraction'> = { low: books.start('duct-sealing-low', 0.25, 'fraction', 'share of duct leakage that sealing stops, at least', 'LBNL: median of weatherization programs'), expected: books.start('duct-sealing', 0.59, 'fraction', 'share of duct leakage that sealing stops', 'NREL, Raleigh: 40 units sealed by hand, leakage to outside less by 59 %'), high: books.start('duct-sealing-high', 0.75, 'fraction', 'share of duct leakage that sealing stops, at most', 'LBNL: median of efficiency programs in California') }
@@ -102,7 +102,7 @@ export function yearlySavings(job: JobFile, plan: Plan, books: Books): Savings {
     low: books.start('realization-low', 0.6, 'fraction', 'share of the degree-day saving that is realized, at least', 'judgment, by what field studies find'), expected: books.start('realization', 0.8, 'fraction', 'share of the degree-day saving that is realized', 'judgment, by what field studies find'),
     high: books.start('realization-high', 1, 'fraction', 'share of the degree-day saving that is realized, at most', 'judgment, by what field studies find'),
   }
-  const ua = total('UA', Object.fromEntries(plan.uas.map(a => [a.id, work(uaSaved, { areaFt2: a.areaFt2, uBefore: a.uBefore, uAfter: a.uAfter.value > a.uBefore.value ? a.uBefore : a.uAfter })])))
+  const ua = totalOf('UA', plan.uas, a => [a.id, work(uaSaved, { areaFt2: a.areaFt2, uBefore: a.uBefore, uAfter: a.uAfter.value > a.uBefore.value ? a.uBefore : a.uAfter })])
   const nothing = exactly(1, 'fraction', 'no ducts in the attic'), before = ducts?.average.before ?? nothing, after = (end: End) => ducts?.average.after[end] ?? nothing
   const yearBtu = heating.yearlyBill === undefined ? work(yearByFloor, { floorFt2: given(house.floorAreaFt2!, 'ft2', '/house/floorAreaFt2'), index: books.start('heating-index', 8, 'Btu/ft2·DD', 'heat of an older house for a square foot and degree day', 'judgment; no bill in the file'), degreeDays: hdd, efficiency })
     : work(yearByBill, { billCents: given(cents(heating.yearlyBill), 'cents', '/energy/heating/yearlyBill'), unitCents: price, unitBtu })

@@ -19,10 +19,10 @@ import { personHours } from '../calc/arithmetic.ts'
 import { CAUTION, found, part, takes, workOf, type AreaAround, type Found, type Gate, type House, type Kind, type Measure, type OpeningAround } from '../scope/kind.ts'
 import { readingFindings } from './plausible.ts'
 import { guarded } from './guarded.ts'
-import { exactly, given, total, work, type Quantity } from '../units/quantity.ts'
+import { exactly, given, totalOf, work, type Quantity } from '../units/quantity.ts'
 
 export interface AreaTaken { readonly id: string; readonly at: string; readonly measure: AreaMeasure }
-export interface OpeningTaken { readonly found: Found<Opening>; readonly measure: Measure; readonly leak?: Leak }
+export interface OpeningTaken { readonly found: Found<Opening>; readonly measure: Measure; readonly leak?: Leak | undefined }
 export interface DuctTaken { readonly found: Found<Duct>; readonly measure: DuctMeasure }
 export interface Taken {
   readonly areas: readonly AreaTaken[]
@@ -32,6 +32,11 @@ export interface Taken {
   readonly vents?: Vents
   readonly findings: readonly Finding[]
 }
+
+/** Kinds by their names. */
+const byKind = <K extends { readonly kind: string }>(kinds: readonly K[]): ReadonlyMap<string, K> => new Map(kinds.map(k => [k.kind, k]))
+const areaKind = byKind<{ readonly kind: string }>(areaKinds) as unknown as ReadonlyMap<string, AreaKind<never>>, openingKind = byKind<{ readonly kind: string }>(openingKinds) as unknown as ReadonlyMap<string, Kind<never, OpeningAround>>
+const hazardKind = byKind(hazardKinds)
 
 /** The largest way in, hatch, stair or door, its shorter side first: through it all work passes. */
 function largestHatch(job: JobFile): readonly [Quantity, Quantity] | undefined {
@@ -71,7 +76,7 @@ export function takeoff(job: JobFile, books: Books): Taken {
 
   const areas = job.areas.flatMap((item, i): AreaTaken[] => {
     const at = `/areas/${i}`
-    const kind = areaKinds.find(k => k.kind === item.kind)! as unknown as AreaKind<never>
+    const kind = areaKind.get(item.kind)!
     const fill = job.choices?.fill?.[item.id], way = wayIn(job.openings, item.id)
     if (fill !== undefined && !books.blown(fill)) {
       findings.push({ code: 'product-unknown', severity: 'error', path: `/choices/fill/${item.id}`, says: fill, why: 'the price book has no such blown product', mend: `write one of: ${books.blownItems.join(', ')}` })
@@ -97,12 +102,12 @@ export function takeoff(job: JobFile, books: Books): Taken {
     const area = around.get(item.in)
     if (!area) return [] // its area already has its finding
     const it = found(item, at, `${key}-${n}`) as Found<Opening>
-    const kind = openingKinds.find(k => k.kind === item.kind)! as unknown as Kind<never, OpeningAround>
+    const kind = openingKind.get(item.kind)!
     const measure = guarded(at, findings, () => kind.takeoff(it as never, books, { area, house: zone === undefined ? {} : { climateZone: zone } }))
     if (!measure) return []
     const leak = kind.leak && guarded(at, findings, () => kind.leak!(it as never, books))
     // Kept open by the owner: no fill comes near it, so it shuts nothing else.
-    return [{ found: it, ...(leak ? { leak } : {}), measure: item.decline === 'yes' ? { ...measure, gates: (measure.gates ?? []).filter(g => g.state === 'note') } : measure }]
+    return [{ found: it, leak, measure: item.decline === 'yes' ? { ...measure, gates: (measure.gates ?? []).filter(g => g.state === 'note') } : measure }]
   })
 
   const ducts = (job.ducts ?? []).flatMap((item, i): DuctTaken[] => {
@@ -118,7 +123,7 @@ export function takeoff(job: JobFile, books: Books): Taken {
   const mostCut = cfm50 && guarded('/tests/cfm50', findings, () => airCut(Object.fromEntries(openings.flatMap(o => (o.leak && o.found.item.decline !== 'yes' ? [[o.found.id, o.leak] as const] : []))), cfm50, books))?.cfm50.high
   const house: Measure[] = [
     ...handlers,
-    ...job.hazards.flatMap((h, i) => guarded(`/hazards/${i}`, findings, () => withBeside(job.areas, hazardKinds.find(k => k.kind === h.kind)!.takeoff(found(h, `/hazards/${i}`, `${h.kind}-${i + 1}`) as never, books, { house: houseFacts }))) ?? []),
+    ...job.hazards.flatMap((h, i) => guarded(`/hazards/${i}`, findings, () => withBeside(job.areas, hazardKind.get(h.kind)!.takeoff(found(h, `/hazards/${i}`, `${h.kind}-${i + 1}`) as never, books, { house: houseFacts }))) ?? []),
     { figures: {}, tasks: [], gates: untracedWiring(job) },
     ...hazardKinds.flatMap(k => job.hazards.some(h => h.kind === k.kind) || job.notFound.includes(k.kind) ? [] : k.unseen(houseFacts, books, '/notFound') ?? []),
     { figures: {}, tasks: [], gates: flueGates(job) },
@@ -129,7 +134,7 @@ export function takeoff(job: JobFile, books: Books): Taken {
     { figures: {}, tasks: [], unknowns: job.areas.flatMap(a => ('unseenFt2' in a && a.unseenFt2 !== undefined ? [`Openings in ${a.unseenFt2} ft² of ${a.id} that nobody could look at.`] : [])) },
   ]
   const vents = atticVents(job.eaves === undefined ? undefined : eaves, job.highVents?.map((v, i) => found(v, `/highVents/${i}`, `high-vent-${i + 1}`)), {
-    areaFt2: total('ft2', Object.fromEntries(areas.filter(a => a.measure.floor).map(a => [a.id, a.measure.figures['areaFt2'] as Quantity]))), edition: job.target.code, zone, retarder: areas.every(a => !a.measure.floor || a.measure.retarder),
+    areaFt2: totalOf('ft2', areas.filter(a => a.measure.floor), a => [a.id, a.measure.figures['areaFt2'] as Quantity]), edition: job.target.code, zone, retarder: areas.every(a => !a.measure.floor || a.measure.retarder),
   }, books)
   findings.push(...readingFindings(job, books))
   if (vents) house.push({ figures: {}, tasks: [], gates: vents.gates, findings: vents.findings })

@@ -2,13 +2,14 @@
 // the other one, which also words every finding; tests hold the two against each other.
 import { FAILSAFE_SCHEMA, load } from 'js-yaml'
 import { pointer, type Range, type SourcePlaces } from '../findings/places.ts'
-import { steering } from '../findings/printable.ts'
 
 /** A node as it was read: where it begins and ends, and what it holds. */
 interface Node { readonly start: number; end: number; readonly children: Node[]; kind: string | null; result: unknown }
 
 /** Anchors, references, tags, texts over several lines, keys with a question mark, tabs, escapes, marks of documents and directives, rare line ends, remarks without a blank before them. */
 const UNUSUAL = /(?:^|[\s[{,])(?:[&*!][^\s,\]}]|[|>?](?:\s|[-+0-9]))|(?:^|[[{,])\s*:|[\t\\]|^(?:---|\.\.\.|%)|\r(?!\n)|[\u0085\u2028\u2029\ufeff]|<<|__proto__|["'}\],:]#/m
+/** What steers a terminal; line ends are none of it. */
+const STEERING = /[\0-\x09\x0b\x0c\x0e-\x1f\x7f-\x9f\p{Cs}\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069\ufeff]/u
 const NUMBER = /^[-+]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][-+]?\d+)?$/
 /** Words and numbers of other forms that YAML reads as something else than text. */
 const OTHER = /^(?:true|false|null|~|yes|no|[-+]?(?:0[xob]|\.inf|\.nan).*)$/i
@@ -64,74 +65,88 @@ function indented(source: string, start: number, end: number): boolean {
   return text.split('\n').slice(1).every(l => l.trim() === '' || l.length - l.trimStart().length > own)
 }
 
-/** Reads plain YAML, and fills in where each value stands. @returns undefined where the other reading has to decide */
+/** Reads plain YAML. Where each value stands is looked up when somebody asks. @returns undefined where the other reading has to decide */
 export function quickYaml(places: SourcePlaces, mostDepth: number): { readonly data: unknown } | undefined {
   const { source } = places
-  if (UNUSUAL.test(source)) return undefined
+  if (UNUSUAL.test(source) || STEERING.test(source)) return undefined
   const root = nodes(source)
   if (!root || root.kind !== 'mapping') return undefined
-  try { return { data: value(root, '', 0) } } catch (error) {
+  try {
+    const data = value(root, 0)
+    places.later(() => { place(root, '') })
+    return { data }
+  } catch (error) {
     if (!(error instanceof Unsure)) throw error
-    places.clear()
     return undefined
   }
 
-  function value(node: Node, path: string, depth: number): unknown {
+  function value(node: Node, depth: number): unknown {
     const start = begins(source, node.start)
-    if (node.kind === 'scalar') return scalar(node, start, path)
-    const flow = source[start] === '[' || source[start] === '{'
-    if (depth >= mostDepth || (flow && !indented(source, start, node.end))) throw new Unsure()
-    const read = node.kind === 'sequence' ? list(node, path, depth) : mapping(node, start, path, depth)
-    // A block ends with the line of what stands last in it, a remark behind that included.
-    let last = node
-    while (!flow && last.kind !== 'scalar' && (last === node || !isFlow(last))) last = last.children.at(-1)!
-    const content = last.kind === 'scalar' ? range(last)[1] : last.end, end = flow ? content : source.indexOf('\n', content) + 1 || source.length
-    places.values.set(path, [start, end])
-    return read
+    if (node.kind === 'scalar') return scalar(node, start)
+    if (depth >= mostDepth || (isFlow(start) && !indented(source, start, node.end))) throw new Unsure()
+    return node.kind === 'sequence' ? list(node, depth) : mapping(node, depth)
   }
 
-  function isFlow(node: Node): boolean { const c = source[begins(source, node.start)]; return c === '[' || c === '{' }
-
-  function list(node: Node, path: string, depth: number): unknown[] {
-    const made = node.result as unknown[]
-    if (made.length !== node.children.length || node.children.some((child, i) => child.result !== made[i])) throw new Unsure()
-    return node.children.map((child, i) => value(child, `${path}/${i}`, depth + 1))
+  function list(node: Node, depth: number): unknown[] {
+    const { children } = node, made = node.result as unknown[]
+    if (made.length !== children.length || children.some((child, i) => child.result !== made[i])) throw new Unsure()
+    return children.map(child => value(child, depth + 1))
   }
 
-  function mapping(node: Node, start: number, path: string, depth: number): object {
-    const out: Record<string, unknown> = {}, count = Object.keys(node.result as object).length
-    if (count * 2 !== node.children.length) throw new Unsure()
-    for (let i = 0; i < node.children.length; i += 2) {
-      const name = node.children[i]!, held = node.children[i + 1]!
+  function mapping(node: Node, depth: number): object {
+    const { children } = node, made = node.result as Record<string, unknown>, out: Record<string, unknown> = {}
+    if (Object.keys(made).length * 2 !== children.length) throw new Unsure()
+    for (let i = 0; i < children.length; i += 2) {
+      const name = children[i]!, held = children[i + 1]!
       if (name.kind !== 'scalar') throw new Unsure()
-      const here = range(name), key = String(name.result)
-      if (key === '' || (node.result as Record<string, unknown>)[key] !== held.result || INDEX.test(key) || source.slice(...here) !== key) throw new Unsure()
-      const at = `${path}/${pointer(key)}`
-      plain(key)
-      places.keys.set(at, here)
-      out[key] = value(held, at, depth + 1)
-      if (i === 0) places.heads.set(path, [start, Math.max(here[1], places.values.get(at)![1])])
+      const key = String(name.result)
+      if (key === '' || made[key] !== held.result || INDEX.test(key) || !source.startsWith(key, begins(source, name.start))) throw new Unsure()
+      out[key] = value(held, depth + 1)
     }
     return out
   }
 
-  function scalar(node: Node, start: number, path: string): unknown {
-    const here = range(node), text = String(node.result), quote = source[start]
-    places.values.set(path, here)
-    plain(text)
-    if (source.slice(...here).includes('\n')) throw new Unsure()
-    if (quote === '"' || quote === "'") return text
-    if (source.slice(...here) !== text) throw new Unsure()
+  function scalar(node: Node, start: number): unknown {
+    const text = String(node.result)
+    if (isQuoted(start)) {
+      if (source.slice(start, node.end).includes('\n')) throw new Unsure()
+      return text
+    }
+    if (!source.startsWith(text, start) || text.includes('\n')) throw new Unsure()
     if (NUMBER.test(text)) return Number(text)
     if (text === '' || (OTHER.test(text) && !WORDS.test(text))) throw new Unsure()
     return text
   }
 
+  function isFlow(start: number): boolean { return source[start] === '[' || source[start] === '{' }
+  function isQuoted(start: number): boolean { return source[start] === '"' || source[start] === "'" }
+
   /** Where a word or text stands: a plain one without the blanks behind it. */
   function range(node: Node): Range {
-    const start = begins(source, node.start), quote = source[start]
-    return [start, quote === '"' || quote === "'" ? node.end : start + String(node.result).length]
+    const start = begins(source, node.start)
+    return [start, isQuoted(start) ? node.end : start + String(node.result).length]
   }
 
-  function plain(text: string): void { if (steering(text) !== undefined) throw new Unsure() }
+  /** Fills in where a value and all in it stand. @returns its own range */
+  function place(node: Node, path: string): Range {
+    const here = node.kind === 'scalar' ? range(node) : placeAll(node, path)
+    places.values.set(path, here)
+    return here
+  }
+
+  function placeAll(node: Node, path: string): Range {
+    const start = begins(source, node.start), { children } = node
+    if (node.kind === 'sequence') children.forEach((child, i) => { place(child, `${path}/${i}`) })
+    else for (let i = 0; i < children.length; i += 2) {
+      const key = range(children[i]!), at = `${path}/${pointer(String(children[i]!.result))}`, held = place(children[i + 1]!, at)
+      places.keys.set(at, key)
+      if (i === 0) places.heads.set(path, [start, Math.max(key[1], held[1])])
+    }
+    if (isFlow(start)) return [start, node.end]
+    // A block ends with the line of what stands last in it, a remark behind that included.
+    let last = node
+    while (last.kind !== 'scalar' && (last === node || !isFlow(begins(source, last.start)))) last = last.children.at(-1)!
+    const content = last.kind === 'scalar' ? range(last)[1] : last.end
+    return [start, source.indexOf('\n', content) + 1 || source.length]
+  }
 }

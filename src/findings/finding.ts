@@ -42,6 +42,7 @@ const RANK = { error: 0, warning: 1, note: 2 }
 
 /** Order for printing: by place, then severity, then code; one of each. */
 export function sorted(findings: readonly Finding[], places: Places): Finding[] {
+  if (findings.length < 2) return [...findings]
   const seen = new Set<string>()
   return findings
     .map(f => ({ f, span: placed(f, places) }))

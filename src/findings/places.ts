@@ -10,17 +10,25 @@ export class SourcePlaces implements Places {
   /** Of each mapping its first key and value: enough to show which entry is meant. */
   readonly heads = new Map<string, Range>()
   #lineStarts: number[] | undefined
+  #fill: (() => void) | undefined
   constructor(readonly source: string) {}
 
-  /** Forgets where anything stands. */
-  clear(): void { this.values.clear(); this.keys.clear(); this.heads.clear() }
+  /** Puts the looking off until somebody asks: of most files nobody does. */
+  later(fill: () => void): void { this.#fill = fill }
 
-  value(path: string): Span | undefined { return this.#span(this.heads.get(path) ?? this.values.get(path)) }
-  key(path: string): Span | undefined { return this.#span(this.keys.get(path)) }
+  #filled(): this {
+    const fill = this.#fill
+    this.#fill = undefined
+    fill?.()
+    return this
+  }
+
+  value(path: string): Span | undefined { const { heads, values } = this.#filled(); return this.#span(heads.get(path) ?? values.get(path)) }
+  key(path: string): Span | undefined { return this.#span(this.#filled().keys.get(path)) }
 
   /** A value as it was typed. */
   raw(path: string): string | undefined {
-    const range = this.values.get(path)
+    const range = this.#filled().values.get(path)
     return range && this.source.slice(...range)
   }
 

@@ -24,7 +24,7 @@ const namesOf = (what: string, ids: readonly string[]): string => {
 
 /** Kinds as they are asked here: by their own name, with whatever item. */
 interface Checked { readonly kind: string; check?(f: Found<object>): readonly Finding[] }
-const checked = [...areaKinds, ...openingKinds] as unknown as readonly Checked[]
+const checked = new Map(([...areaKinds, ...openingKinds] as unknown as readonly Checked[]).map(k => [k.kind, k]))
 
 /** A name that stands twice where it can stand once. */
 const unique = (list: 'areas' | 'appliances' | 'ducts' | 'exhausts' | 'airHandlers', what: string): Rule => (job, say) => {
@@ -38,11 +38,11 @@ const unique = (list: 'areas' | 'appliances' | 'ducts' | 'exhausts' | 'airHandle
 
 const inAnArea: Rule = (job, say) => {
   const ids = job.areas.map(a => a.id)
-  const asked = (['openings', 'eaves', 'ducts', 'airHandlers', 'hazards', 'clearances'] as const).flatMap(list => (job[list] ?? []).map((item, i) => ({ path: `/${list}/${i}/in`, area: 'in' in item ? item.in : undefined })))
-  for (const { path, area } of asked) {
+  for (const list of ['openings', 'eaves', 'ducts', 'airHandlers', 'hazards', 'clearances'] as const) for (const [i, item] of (job[list] ?? []).entries()) {
+    const area = 'in' in item ? item.in : undefined
     if (area === undefined || ids.includes(area)) continue
     const near = nearest(area, ids)
-    say('area-unknown', path, `in: ${area}`, `no area has that id; ${namesOf('area', ids)}`, near ? `did you mean ${near}?` : 'write the id of an area')
+    say('area-unknown', `/${list}/${i}/in`, `in: ${area}`, `no area has that id; ${namesOf('area', ids)}`, near ? `did you mean ${near}?` : 'write the id of an area')
   }
 }
 
@@ -230,7 +230,7 @@ export function checks(job: JobFile): Finding[] {
       const stem = 'id' in item ? item.id : `${item.kind}-${item.in}`
       const n = (numbers.get(stem) ?? 0) + 1
       numbers.set(stem, n)
-      out.push(...checked.find(k => k.kind === item.kind)?.check?.(found(item, `/${list}/${i}`, 'id' in item ? stem : `${stem}-${n}`)) ?? [])
+      out.push(...checked.get(item.kind)?.check?.(found(item, `/${list}/${i}`, 'id' in item ? stem : `${stem}-${n}`)) ?? [])
     }
   }
   for (const [i, v] of (job.highVents ?? []).entries()) out.push(...ventFaults(found(v, `/highVents/${i}`, `high-vent-${i + 1}`)))

@@ -22,7 +22,10 @@ export function readJob(bytes: Uint8Array | string, file: string): ReadResult {
   const read = readFormat<JobFile>(bytes, { kind: jobKind, validate: validateJob, reads: readsJob, schema: jobFormat })
   if (!read.ok) return read
   const { data, places, about, source } = read
-  const findings = sorted(checks(data), places)
-  if (findings.some(f => f.severity === 'error')) return { ok: false, findings: few(findings, places), places, source }
-  return { ok: true, job: { data, file, places, about, findings }, findings, source }
+  const found = checks(data)
+  if (found.some(f => f.severity === 'error')) return { ok: false, findings: few(sorted(found, places), places), places, source }
+  // A batch asks for no notes: they are put in order for those who do.
+  let inOrder: Finding[] | undefined
+  const findings = (): Finding[] => inOrder ??= sorted(found, places)
+  return { ok: true, job: { data, file, places, about, get findings() { return findings() } }, get findings() { return findings() }, source }
 }

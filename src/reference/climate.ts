@@ -16,8 +16,16 @@ const ofStation = (days: number, id: string): Quantity<'°F·day'> => fromRow({ 
 
 export interface Station { readonly id: string; readonly name: string; readonly state: string; readonly hdd65: number; readonly cdd65: number; readonly fair: boolean }
 
-/** The stations of one state. */
-export const stationsOf = (state: string): Station[] => (stations[state]?.() ?? '').trim().split('\n').filter(Boolean).map(line => {
+const read = new Map<string, readonly Station[]>()
+
+/** The stations of one state, read once. */
+export function stationsOf(state: string): readonly Station[] {
+  let known = read.get(state)
+  if (known === undefined) read.set(state, known = readStations(state))
+  return known
+}
+
+const readStations = (state: string): Station[] => (stations[state]?.() ?? '').trim().split('\n').filter(Boolean).map(line => {
   const [id = '', name = '', hdd65, cdd65, fair] = line.split('|')
   return { id, name, state, hdd65: Number(hdd65), cdd65: Number(cdd65), fair: fair === 'f' }
 })

@@ -31,7 +31,7 @@ export interface County {
 
 /** One way to name one or more counties. */
 interface Name { readonly name: string; readonly short: string; readonly means: readonly County[] }
-interface State { readonly counties: readonly County[]; readonly names: readonly Name[] }
+interface State { readonly counties: readonly County[]; readonly names: readonly Name[]; /** As they stand on the map. */ readonly byShort: ReadonlyMap<string, readonly Name[]> }
 
 const KINDS = 'county|parish|borough|census area|city and borough|city and county|municipality|planning region|city'
 const KIND_BEFORE = new RegExp(`^(?:the )?(${KINDS}) of (.+)$`), KIND_BEHIND = new RegExp(` (?:${KINDS})$`)
@@ -71,7 +71,9 @@ function read(state: string): State {
     }
   }
   for (const a of aliases) if (a.state === state) named(a.name, a.means.map(m => rows.get(m)!))
-  return { counties: [...rows.values()], names }
+  const byShort = new Map<string, Name[]>()
+  for (const n of names) byShort.set(n.short, [...byShort.get(n.short) ?? [], n])
+  return { counties: [...rows.values()], names, byShort }
 }
 
 /** All counties of a state on the maps. */
@@ -86,11 +88,11 @@ export const countyTable = () => table<{ state: string; county: string; zoneBefo
 
 /** The counties that a name may mean: more than one where a city and a county share it, or where an old county was divided. */
 export function countiesNamed(state: string, name: string): readonly County[] {
-  const { names } = stateOf(state)
+  const { names, byShort } = stateOf(state)
   const means = (matches: readonly Name[]): County[] => [...new Set(matches.flatMap(n => n.means))]
   // Written as it stands there: nothing has to be compared by parts.
-  const same = names.filter(n => n.short === name)
-  if (same.length > 0) return means(same)
+  const same = byShort.get(name)
+  if (same) return same.length === 1 ? same[0]!.means : means(same)
   const written = plain(name).replace(/ co$/, ' county').replace(KIND_BEFORE, '$2 $1').replace(/^the /, '')
   const whole = key(written), bare = key(written.replace(KIND_BEHIND, ''))
   const byName = names.filter(n => key(plain(n.name)) === whole)
@@ -151,5 +153,5 @@ export function zoneOf(house: { readonly state?: string; readonly county?: strin
   if (climateZone !== undefined) return { zone: climateZone as Zone, at: '/house/climateZone', as: climateZone }
   if (edition === undefined || state === undefined) return undefined
   const map = zoneMaps[edition], found = zoneByMap(map, { state, ...(county === undefined ? {} : { county }) })
-  return found && { ...found, map, at: county === undefined ? '/house/state' : '/house/county', as: county ?? state }
+  return found && { zone: found.zone, at: county === undefined ? '/house/state' : '/house/county', as: county ?? state, map, counties: found.counties }
 }

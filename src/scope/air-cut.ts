@@ -2,7 +2,7 @@
 import { above0, cfm50Of, cutCap, joinedSpread, leakageArea, lesser, upTo } from '../calc/air.ts'
 import { leakLess } from '../calc/leak.ts'
 import type { Books } from '../books/books.ts'
-import { exactly, total, work, type Quantity } from '../units/quantity.ts'
+import { exactly, totalOf, work, type Quantity } from '../units/quantity.ts'
 import type { Leak } from './leaks.ts'
 
 /** From low through expected to high. */
@@ -32,7 +32,7 @@ export interface Cut { readonly listed: { readonly before: Quantity<'in2'>; read
 export function airCut(leaks: Readonly<Record<string, Leak>>, cfm50: Quantity<'cfm'>, books: Books): Cut | undefined {
   const entries = Object.entries(leaks)
   if (entries.length === 0) return undefined
-  const sum = (of: (l: Leak) => Quantity): Quantity<'in2'> => total('in2', Object.fromEntries(entries.map(([id, l]) => [id, of(l)])))
+  const sum = (of: (l: Leak) => Quantity): Quantity<'in2'> => totalOf('in2', entries, ([id, l]) => [id, of(l)])
   const before = sum(l => l.before), after = sum(l => l.after)
   const expectedIn2 = work(leakLess, { before, after })
   // Alike things of one entry err together, entries apart.

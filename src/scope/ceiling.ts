@@ -7,8 +7,9 @@ const surface = <U extends Unit>(what: string, unit: U): Quantity<U> => {
   const r = surfaces.rows.find(s => s.what === what)!
   return fromRow(surfaces, r, r.r, unit, what)
 }
+const base = surface('base', 'R'), boxLid = surface('box-lid', 'R'), perInch = surface('softwood-per-inch', 'R/in')
 /** Films and board. */
-export const baseR = (): Quantity<'R'> => surface('base', 'R')
+export const baseR = (): Quantity<'R'> => base
 /** The bare lid of a fire-rated box. */
-export const boxLidR = (): Quantity<'R'> => surface('box-lid', 'R')
-export const woodPerInch = (): Quantity<'R/in'> => surface('softwood-per-inch', 'R/in')
+export const boxLidR = (): Quantity<'R'> => boxLid
+export const woodPerInch = (): Quantity<'R/in'> => perInch

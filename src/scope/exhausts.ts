@@ -6,7 +6,7 @@ import { lineCents } from '../calc/price.ts'
 import type { Books } from '../books/books.ts'
 import { fanFlows } from '../reference/draft.ts'
 import { fromRow } from '../reference/table.ts'
-import { exactly, given, total, work, type Quantity } from '../units/quantity.ts'
+import { exactly, given, totalOf, work, type Quantity } from '../units/quantity.ts'
 import { leakExponent } from './air-cut.ts'
 import { drafts, hasVent, type Appliance } from './appliances.ts'
 import { draftLimit } from './draft-limit.ts'
@@ -49,7 +49,7 @@ export function draftWarning(exhausts: readonly Found<Exhaust>[], appliances: re
   // Of several hoods the largest runs; all else together.
   const flow = ({ item, at }: Found<Exhaust>): Quantity<'cfm'> => { const r = fanFlows.rows.find(x => x.kind === item.kind)!; return item.cfm === undefined ? fromRow(fanFlows, r, r.cfm, 'cfm', r.kind) : given(item.cfm, 'cfm', `${at}/cfm`) }
   const hoods = running.filter(e => e.item.kind === 'hood').sort((a, b) => flow(b).value - flow(a).value), together = [...hoods.slice(0, 1), ...running.filter(e => e.item.kind !== 'hood')]
-  const exhaustCfm = total('cfm', Object.fromEntries(together.map(e => [e.id, flow(e)])))
+  const exhaustCfm = totalOf('cfm', together, e => [e.id, flow(e)])
   const cfm50 = house.cut ? work(lessCut, { before: house.cfm50, cut: house.cut }) : house.cfm50
   const pulled = work(depressurization, { exhaustCfm, cfm50, exponent: leakExponent(books) })
   const limitPa = drafting.map(a => draftLimit(a, drafting, books)).sort((a, b) => a.value - b.value)[0]!

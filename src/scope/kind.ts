@@ -48,34 +48,34 @@ export interface Task {
   readonly work: Work
   readonly touches: Places
   /** The area it stands in, where it touches only a thing there: a duct hung above the fill. */
-  readonly in?: string
+  readonly in?: string | undefined
   /** What nobody can reach afterwards: the areas under fill. */
-  readonly buries?: readonly string[]
+  readonly buries?: readonly string[] | undefined
   readonly serves: Serves
   /** The surveyed opening that this task closes. */
-  readonly closes?: string
-  readonly hot?: boolean
-  readonly size?: Size
+  readonly closes?: string | undefined
+  readonly hot?: boolean | undefined
+  readonly size?: Size | undefined
   readonly role: Role
   readonly personHours: Quantity<'h'>
   readonly needs: readonly Need[]
   /** It brings other costs: a dump fee. */
-  readonly otherCents?: Quantity<'cents'>
+  readonly otherCents?: Quantity<'cents'> | undefined
   /** Others' work: a price, no crew hours. */
-  readonly subcontractCents?: Quantity<'cents'>
+  readonly subcontractCents?: Quantity<'cents'> | undefined
   readonly cautions: readonly string[]
-  readonly keepOff?: readonly KeepOff[]
+  readonly keepOff?: readonly KeepOff[] | undefined
   /** Cautions that stand also on whatever covers the places it touches: whoever holds the hose reads them there. */
-  readonly onCover?: readonly string[]
+  readonly onCover?: readonly string[] | undefined
   readonly proof: string
   /** How high it is built: tasks that merge are titled by the tallest. */
-  readonly heightIn?: Quantity<'in'>
+  readonly heightIn?: Quantity<'in'> | undefined
   /** How many like things; printed behind the title, added up when tasks merge. */
-  readonly count?: number
+  readonly count?: number | undefined
   /** The item of the file it comes from, where a paper may say that it is done. */
-  readonly from?: string
+  readonly from?: string | undefined
   /** Done on a visit before the crew comes. */
-  readonly ownVisit?: boolean
+  readonly ownVisit?: boolean | undefined
 }
 
 export type GateState = 'stop' | 'hold' | 'mend' | 'note'
@@ -141,7 +141,12 @@ type UnitOf<K> = K extends `${string}Ft2` ? 'ft2' : K extends `${string}In2` ? '
   : K extends 'roofPitch' ? 'rise/12' : K extends 'rValue' | `${string}R` ? 'R' : 'each'
 
 const ENDINGS: readonly [RegExp, Unit][] = [[/Ft2$/, 'ft2'], [/In2$/, 'in2'], [/In2PerFt$/, 'in2/ft'], [/Ft$/, 'ft'], [/In$/, 'in'], [/Ppm$/, 'ppm'], [/PciL$/, 'pCi/L'], [/Hours$/, 'h'], [/^roofPitch$/, 'rise/12'], [/(^r|[a-z]R)$|^rValue$/, 'R']]
-export const unitOf = (key: string): Unit => ENDINGS.find(([ends]) => ends.test(key))?.[1] ?? 'each'
+const unitsOf = new Map<string, Unit>()
+export function unitOf(key: string): Unit {
+  let unit = unitsOf.get(key)
+  if (unit === undefined) unitsOf.set(key, unit = ENDINGS.find(([ends]) => ends.test(key))?.[1] ?? 'each')
+  return unit
+}
 
 export const found = <I extends object>(item: I, at: string, id: string): Found<I> => ({
   item, at, id,

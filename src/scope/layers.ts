@@ -6,7 +6,7 @@ import { layerR, rPerInch, squeezeLoss } from '../calc/heat.ts'
 import type { Books } from '../books/books.ts'
 import { conditions, densities, fills } from '../reference/fills.ts'
 import { fromRow } from '../reference/table.ts'
-import { exactly, given, overList, work, type Quantity } from '../units/quantity.ts'
+import { exactly, given, overList, work, type Line, type Quantity } from '../units/quantity.ts'
 import { part } from './kind.ts'
 
 export const layerSchema = f.fields({
@@ -33,7 +33,7 @@ export interface Layer {
   readonly at: string
 }
 
-export const named = (lines: readonly Quantity[], key: (i: number) => string): Record<string, Quantity> => Object.fromEntries(lines.map((q, i) => [key(i), q]))
+export const named = (lines: readonly Quantity[], key: (i: number) => string): Line[] => lines.map((q, i) => [key(i), q])
 
 export function readLayers(items: readonly LayerItem[], listAt: string, books: Books): Layer[] {
   return items.map((item, i) => {

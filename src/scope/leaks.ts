@@ -10,16 +10,22 @@ import { exactly, work, type Quantity } from '../units/quantity.ts'
 export interface Leak { readonly before: Quantity<'in2'>; readonly least: Quantity<'in2'>; readonly most: Quantity<'in2'>; readonly after: Quantity<'in2'> }
 
 const END = { bestIn2: '', minIn2: ', least', maxIn2: ', most' } as const
-const ofRow = (item: string, end: keyof typeof END): Quantity<'in2'> => {
+const rows = new Map<string, Quantity<'in2'>>()
+/** A figure of the table, made once: no job changes it. */
+function ofRow(item: string, end: keyof typeof END): Quantity<'in2'> {
+  const key = `${item} ${end}`, made = rows.get(key)
+  if (made) return made
   const r = leakage.rows.find(x => x.item === item)!
-  return fromRow(leakage, r, r[end], 'in2', `${r.title}, ${r.per === 'ft' ? 'a foot' : r.per === 'ft2' ? 'a square foot' : 'each'}${END[end]}`)
+  const first = fromRow(leakage, r, r[end], 'in2', `${r.title}, ${r.per === 'ft' ? 'a foot' : r.per === 'ft2' ? 'a square foot' : 'each'}${END[end]}`)
+  rows.set(key, first)
+  return first
 }
 /** Of so many, or of so many feet. */
 export const leaks = (item: string, amount: Quantity, end: keyof typeof END = 'bestIn2'): Quantity<'in2'> => work(leakOf, { eachIn2: ofRow(item, end), amount })
 /** As found, by a row of the table. */
 export const foundAs = (item: string, amount: Quantity): Omit<Leak, 'after'> => ({ before: leaks(item, amount), least: leaks(item, amount, 'minIn2'), most: leaks(item, amount, 'maxIn2') })
 /** One kind of thing, found and closed. */
-export const pairOf = (before: string, after: string, amount: Quantity): Leak => ({ ...foundAs(before, amount), after: leaks(after, amount) })
+export const pairOf = (before: string, after: string, amount: Quantity): Leak => ({ before: leaks(before, amount), least: leaks(before, amount, 'minIn2'), most: leaks(before, amount, 'maxIn2'), after: leaks(after, amount) })
 
 /** Never more than the hole that was measured. */
 export function within(l: Leak, openIn2: Quantity<'in2'>): Leak {

@@ -41,9 +41,15 @@ export interface Formula<A extends Args = any, U extends Unit = Unit> {
   readonly gives: U
   readonly source: string
   fn(x: Numbers<A>): number
+  /** The same of a list of figures, where it takes any number of them. */
+  readonly ofList?: (values: readonly number[]) => number
 }
 
 export const formula = <const A extends Args, const U extends Unit>(f: Formula<A, U>): Formula<A, U> => f
+
+/** A formula over a list of figures, however many: its arguments have no names of their own. */
+export const listFormula = <const U extends Unit>(f: Omit<Formula<Record<never, never>, U>, 'args' | 'fn'> & { ofList(values: readonly number[]): number }): Formula =>
+  ({ ...f, args: {}, fn: x => f.ofList(Object.values(x as Record<string, number>)) })
 
 /** A figure outside what a formula was published for. The file's owner reads it as a finding. */
 export class OutOfRange extends RangeError {
@@ -74,21 +80,31 @@ export function work<A extends Args, U extends Unit>(by: Formula<A, U>, inputs: 
   return { value, unit: by.gives, from: { is: 'worked', by, inputs: inputs as Record<string, Quantity> } }
 }
 
-export const sum: Formula = {
-  id: 'sum', says: 'sum of the lines', symbols: 'sum', args: {}, gives: 'each', source: 'arithmetic',
-  fn: x => Object.values(x as Record<string, number>).reduce((a, b) => a + b, 0),
+export const sum = listFormula({ id: 'sum', says: 'sum of the lines', symbols: 'sum', gives: 'each', source: 'arithmetic', ofList: v => { let all = 0; for (const x of v) all += x; return all } })
+
+/** A figure of a list, and what the explanation calls it. */
+export type Line = readonly [name: string, figure: Quantity]
+
+const isLine = (l: Line | Quantity): l is Line => Array.isArray(l)
+
+/** What a list of figures was made from: by name only for those who ask. */
+class FromList {
+  readonly is = 'worked'
+  constructor(readonly by: Formula, readonly lines: readonly Line[] | readonly Quantity[]) {}
+  get inputs(): Readonly<Record<string, Quantity>> { return Object.fromEntries(this.lines.map((l, i) => (isLine(l) ? l : [String(i + 1), l]))) }
 }
 
-/** A formula over a list of figures, however many; the keys name them in the explanation. */
-export function overList<U extends Unit>(by: Formula, unit: U, lines: Readonly<Record<string, Quantity>> | readonly Quantity[]): Quantity<U> {
-  const inputs = Array.isArray(lines) ? Object.fromEntries(lines.map((q, i) => [String(i + 1), q])) : lines as Record<string, Quantity>
-  const values: Record<string, number> = {}
-  for (const name in inputs) values[name] = inputs[name]!.value
-  return { value: by.fn(values), unit, from: { is: 'worked', by, inputs } }
+/** A list formula over figures that have names, or are numbered. */
+export function overList<U extends Unit>(by: Formula, unit: U, lines: readonly Line[] | readonly Quantity[]): Quantity<U> {
+  return { value: by.ofList!(lines.map(l => (isLine(l) ? l[1] : l).value)), unit, from: new FromList(by, lines) }
 }
+
+/** The sum of a figure of each item, in one unit. */
+export const totalOf = <U extends Unit, T>(unit: U, items: readonly T[], line: (item: T, i: number) => Line): Quantity<U> => overList(sum, unit, items.map(line))
 
 /** The sum of figures in one unit. */
-export const total = <U extends Unit>(unit: U, lines: Readonly<Record<string, Quantity>> | readonly Quantity[]): Quantity<U> => overList(sum, unit, lines)
+export const total = <U extends Unit>(unit: U, lines: Readonly<Record<string, Quantity>> | readonly Line[] | readonly Quantity[]): Quantity<U> =>
+  overList(sum, unit, Array.isArray(lines) ? lines as readonly Line[] : Object.entries(lines))
 
 export const given = <U extends Unit>(value: number, unit: U, at: string, as?: string): Quantity<U> =>
   ({ value, unit, from: as === undefined ? { is: 'given', at } : { is: 'given', at, as } })

@@ -11,7 +11,7 @@ const formulas: readonly Formula[] = [...modules, chartFormulas].flatMap(m => Ob
 const OF_LINES = ['mean', 'standard-deviation', 'joined']
 
 test('every formula of the source is looked at here, and formulas stand in calc and beside the chart', () => {
-  const written = sources.flatMap(f => f === 'src/units/quantity.ts' ? [] : [...text(f).matchAll(/\bformula\(\{\s*id: '([^']+)'/g)].map(m => ({ f, id: m[1]! })))
+  const written = sources.flatMap(f => f === 'src/units/quantity.ts' ? [] : [...text(f).matchAll(/\b(?:f|listF)ormula\(\{\s*id: '([^']+)'/g)].map(m => ({ f, id: m[1]! })))
   expect(written.map(w => w.id).sort()).toEqual(formulas.map(x => x.id).sort())
   for (const { f, id } of written) expect([...filesIn('src/calc', /\.ts$/), 'src/books/chart.ts'], id).toContain(f)
 })

@@ -47,6 +47,7 @@ const KNOWN: readonly (readonly [piece: string, why: string])[] = [
   ['l.labelIn * 0.75', 'a quarter squeezed: the end of the rule for compressed batts; belongs beside calc/heat squeezeLoss'],
   ['l.depthIn.length < 5', 'probes asked for by the help of the field'],
   ['last < 1 / 4', 'when a last day is short, a note alone'],
+  ['const MOST_OPEN = 500', 'for how many goals of jobs books lie open at once'],
   ['const MOST_ITEMS = 10', 'how many items the totals name'],
   ['toPrecision(6)', 'digits of a refused figure in a message'],
   ['Math.max(2, need * 0.05)', 'chart: a row may miss the need by R 2 or a twentieth (trade practice, said in README.md)'],

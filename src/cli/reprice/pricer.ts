@@ -3,7 +3,7 @@ import { demoCompany, demoPrices } from '../../books/demo.ts'
 import { shelf, type Shelf } from '../../books/open.ts'
 import { shapeOf } from '../../books/shape.ts'
 import { keptStand, standKept } from '../../estimate/kept-stand.ts'
-import { DayMissing, repriced, standOf, type Stand } from '../../estimate/reprice.ts'
+import { DayMissing, repriced, standOf, type RepricedOut, type Stand } from '../../estimate/reprice.ts'
 import { sorted, type Finding, type Places } from '../../findings/finding.ts'
 import { renderFinding } from '../../findings/render.ts'
 import type { Job } from '../../job/job.ts'
@@ -22,7 +22,7 @@ export interface Terms { readonly from: string; readonly to: string; readonly co
 /** What came of one job file: a line of the output; or why there is none, and the report for people. */
 export type Outcome =
   /** `fresh` where something new is kept of it. */
-  | { readonly is: 'priced'; readonly line: string; readonly fresh: boolean }
+  | { readonly is: 'priced'; readonly line: string; /** What stands in the line, where no thread lies between. */ readonly job?: RepricedOut; readonly fresh: boolean }
   | { readonly is: 'skipped'; readonly file: string; readonly code: Exit; readonly why: string; readonly report: string }
   /** Its quote has dates, and no day was given. */
   | { readonly is: 'day-missing'; readonly file: string }
@@ -84,10 +84,10 @@ export function pricer(io: Io, { from, to, company, on, cache }: Terms) {
       const errors = [...made.values()].flatMap(s => s.errors)
       if (errors.length > 0) { const { job, source } = again(); return skipped(file, sorted(errors, job.places), job.places, source) }
       try {
-        const line = JSON.stringify(repriced(file, asked, ...sides, on))
+        const job = repriced(file, asked, ...sides, on), line = JSON.stringify(job)
         const fresh = key !== undefined && [...made.keys()].some(s => !before?.stands[s])
         if (fresh) kept!.put(key, { asked, stands: { ...before?.stands, ...Object.fromEntries([...made].map(([s, stand]) => [s, before?.stands[s] ?? keptStand(stand)])) } }, data())
-        return { is: 'priced', line, fresh }
+        return { is: 'priced', line, job, fresh }
       } catch (error) {
         if (error instanceof DayMissing) return { is: 'day-missing', file }
         if (!(error instanceof OutOfRange)) throw error

@@ -51,7 +51,7 @@ export async function report(run: Run, words: readonly string[], options: Repric
     }
     counts.read++
     if (d.fresh) counts.fresh++
-    const job = JSON.parse(d.line) as RepricedOut
+    const job = d.job ?? JSON.parse(d.line) as RepricedOut
     totals.add(job)
     const first = firstOf.get(job.id)
     if (first === undefined) firstOf.set(job.id, job.file)
