@@ -1,5 +1,5 @@
 // The only place that touches files, streams, clock and environment.
-import { closeSync, fstatSync, fsyncSync, lstatSync, mkdirSync, openSync, readdirSync, readFileSync, realpathSync, renameSync, rmSync, statSync, writeFileSync, writeSync } from 'node:fs'
+import { closeSync, fstatSync, fsyncSync, lstatSync, mkdirSync, openSync, readdirSync, readFileSync, readSync, realpathSync, renameSync, rmSync, statSync, writeFileSync, writeSync } from 'node:fs'
 
 export interface Io {
   readonly stdout: Out
@@ -10,6 +10,8 @@ export interface Io {
   readonly windows: boolean
   isFolder(path: string): boolean
   readFile(path: string): Read
+  /** The first bytes of a file, as many as there are up to so many. */
+  readHead(path: string, most: number): Read
   readStdin(): Promise<Read>
   /** The same piece by piece, as it comes; a piece may be the failure that ends it. */
   stdinChunks(): AsyncIterable<Uint8Array | Failure> | Failure
@@ -229,6 +231,10 @@ export function nodeIo(worker?: string): Io {
     isFolder,
     worker,
     readFile: path => readSteady(path),
+    readHead: (path, most) => attempt(() => {
+      const file = openSync(path, 'r')
+      try { const bytes = Buffer.allocUnsafe(most); return { bytes: bytes.subarray(0, readSync(file, bytes)) } } finally { closeSync(file) }
+    }),
     async readStdin() {
       if (process.stdin.isTTY) return { failure: 'terminal', message: 'nothing is piped in' }
       const all: Uint8Array[] = []

@@ -45,6 +45,7 @@ export function testIo(world: World = {}): Io & { ended(): Omit<Ended, 'code'> }
       const content = files[path]
       return content === null ? { failure: 'unreadable', message: 'no permission' } : content === undefined ? missing : bytes(content)
     },
+    readHead: (path, most) => (typeof files[path] === 'string' ? { bytes: bytes(files[path]).bytes.subarray(0, most) } : missing),
     readStdin: async () => (world.stdin === undefined ? { failure: 'terminal', message: 'nothing is piped in' } : bytes(world.stdin)),
     stdinChunks: () => (world.stdin === undefined ? missing : (async function* () { for (const part of world.stdin!.match(/[^]{1,1000}/g) ?? []) yield bytes(part).bytes })()),
     now: () => 0,

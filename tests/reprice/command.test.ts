@@ -151,7 +151,8 @@ describe('what is kept of files read before', () => {
       expect(kept(first)).toEqual([])
       const cold = await run(line, { env, files: { ...left, 'new.yaml': to } as Record<string, string> }), warm = await run(line, { env, files: { ...cold.files, 'new.yaml': to } })
       expect([cold.out, warm.out]).toEqual([first.out, first.out])
-      expect(kept(warm)).toHaveLength(3)
+      expect(kept(warm)).toEqual(kept(cold))
+      expect(kept(warm).length).toBeGreaterThan(0)
       left = cold.files as Record<string, string>
     }
   })
@@ -174,17 +175,27 @@ describe('what is kept of files read before', () => {
   })
   test('no place said: nothing kept; a relative one is none', async () => {
     for (const e of [{}, { XDG_CACHE_HOME: 'here' }] as Record<string, string>[]) expect(Object.keys((await run('jobs --ndjson', { env: e })).files).filter(f => f.includes('reprice'))).toEqual([])
-    expect(Object.keys((await run('jobs --ndjson', { env: { HOME: '/home/someone' } })).files).filter(f => f.startsWith('/home/someone/.cache/lidwork/'))).toHaveLength(2)
+    expect(Object.keys((await run('jobs --ndjson', { env: { HOME: '/home/someone' } })).files).filter(f => f.startsWith('/home/someone/.cache/lidwork/'))).toHaveLength(1)
+  })
+  test('of two packs with the same file the later one counts', async () => {
+    const cold = await run('jobs/a.job.yaml --ndjson', { env }), [pack] = kept(cold), line = 'jobs/a.job.yaml jobs/c.job.yaml --ndjson'
+    const other = await run(line, { env, files: { ...cold.files, [pack!]: cold.files[pack!]!.replace('"steps":[', '"steps":[ ') } }), warm = await run(line, { env, files: other.files as Record<string, string> })
+    expect(kept(other)).toHaveLength(2)
+    expect([warm.out, kept(warm)]).toEqual([other.out, kept(other)])
+  })
+  test('more jobs than a pack holds are all found again', async () => {
+    const files = Object.fromEntries(Array.from({ length: 60 }, (_, i) => [`jobs/${i}.job.yaml`, fern.replace('fern-hollow-9', `fern-${i}`)]))
+    const cold = await run('jobs --ndjson', { env, files }), warm = await run('jobs --ndjson', { env, files: cold.files as Record<string, string> })
+    expect(kept(cold)).toHaveLength(2)
+    expect([warm.out, kept(warm)]).toEqual([cold.out, kept(cold)])
   })
   test('it is bounded: the oldest go first', async () => {
     const { keeper } = await import('../../src/cli/reprice/keeper.ts')
-    const many = Object.fromEntries(Array.from({ length: 60 }, (_, i) => [`/c/ab/${String(i).padStart(3, '0')}`, 'x'.repeat(30_000)]))
-    const io = testIo({ files: { ...many, '/c/cd/left.tmp': 'x', '/c/ef/one': 'x' } })
-    keeper(io, '/c').trim()
-    const left = Object.keys(io.ended().files)
-    expect(left.filter(f => f.startsWith('/c/ab/'))).toEqual(Object.keys(many).slice(-33))
-    expect(left).not.toContain('/c/cd/left.tmp')
-    expect(left).toContain('/c/ef/one')
+    const many = Object.fromEntries(Array.from({ length: 60 }, (_, i) => [`/c/${String(i).padStart(3, '0')}.pack`, 'x'.repeat(30_000)]))
+    const trimmed = (most?: { bytes: number; packs: number }): string[] => { const io = testIo({ files: { ...many, '/c/left.pack.12.tmp': 'x' } }); keeper(io, '/c', most).trim(); return Object.keys(io.ended().files) }
+    expect(trimmed()).toEqual(Object.keys(many))
+    expect(trimmed({ bytes: 1_000_000, packs: 100 })).toEqual(Object.keys(many).slice(-33))
+    expect(trimmed({ bytes: 1e9, packs: 20 })).toEqual(Object.keys(many).slice(-20))
   })
 })
 

@@ -1,5 +1,6 @@
 // What is kept of job files that were read before: the valid job, and what it is under the books of a shape. Content names it, so a changed file is
-// another one; a build names it, so another program reads it anew. All of it may be deleted at any time.
+// another one; a build names it, so another program reads it anew. Some dozens lie in one pack, since a file for each would cost more than it saves.
+// All of it may be deleted at any time.
 import { createHash } from 'node:crypto'
 import type { JobTarget } from '../../books/job-target.ts'
 import type { KeptStand } from '../../estimate/kept-stand.ts'
@@ -19,13 +20,21 @@ export interface Kept {
   data(): JobFile
 }
 
-const FORMAT = 'lidwork-kept/1'
+const FORMAT = 'lidwork-kept/2'
 /** Books differ in shape seldom: an old one, a new one, and two from before. */
 const MOST_STANDS = 4
-const MOST_BYTES = 32_768
-/** Entries in a folder before its sizes are looked at, and the bytes that are left then: together a quarter of a gigabyte at most. */
-const MOST_IN_FOLDER = 32
-const MOST_BYTES_IN_FOLDER = 1_000_000
+/** Longer jobs are read anew. */
+const MOST_LETTERS = 32_768
+/** Entries in a pack. */
+const FULL = 48
+/** As much of a pack as holds the names of its entries. */
+const HEAD_BYTES = 4096
+/** Packs whose lines lie open: files are met in the order in which they were kept. */
+const MOST_OPEN = 4
+/** All packs together. */
+const BOUNDS = { bytes: 256_000_000, packs: 2000 }
+/** Hex digits that tell one content from any other. */
+const DIGITS = 32
 
 export const sum = (...parts: readonly (string | Uint8Array)[]): string => { const hash = createHash('sha256'); for (const p of parts) hash.update(p); return hash.digest('hex') }
 
@@ -37,45 +46,74 @@ export function cacheFolder({ env, windows }: Pick<Io, 'env' | 'windows'>): stri
   return base === undefined ? undefined : `${base.replaceAll('\\', '/')}/lidwork/reprice`
 }
 
-const HEX = [...'0123456789abcdef']
+interface Place { readonly pack: string; readonly nth: number }
+const HEAD = `${FORMAT} ${BUILD} `
 
-/** Reads and writes what is kept. A damaged entry counts as none, and the next writing mends it. */
-export function keeper(io: Io, folder: string) {
-  let refused: string | undefined
-  const pathOf = (key: string): string => `${folder}/${key.slice(0, 2)}/${key.slice(2)}`
+/** Reads and writes what is kept. A pack that is damaged counts as none, and the next writing mends it. */
+export function keeper(io: Io, folder: string, most = BOUNDS) {
+  let refused: string | undefined, places: Map<string, Place> | undefined, pending: { readonly key: string; readonly lines: string }[] = []
+  const open = new Map<string, readonly string[]>()
+  const pathOf = (pack: string): string => `${folder}/${pack}`
+
+  /** Which pack has what, by their heads; of two the later one. */
+  function index(): Map<string, Place> {
+    const found = new Map<string, Place>()
+    for (const { name } of [...io.written(folder)].sort((a, b) => a.when - b.when)) {
+      const head = io.readHead(pathOf(name), HEAD_BYTES)
+      if (!failed(head)) new TextDecoder().decode(head.bytes).split('\n', 1).forEach(line => { if (line.startsWith(HEAD)) line.split(' ').slice(3).forEach((key, nth) => found.set(key, { pack: name, nth })) })
+    }
+    return found
+  }
+
+  /** The lines of a pack, two for each entry; none where they are not what was written. */
+  function linesOf(pack: string): readonly string[] {
+    const known = open.get(pack)
+    if (known) return known
+    const read = io.readFile(pathOf(pack)), text = failed(read) ? '' : new TextDecoder().decode(read.bytes), [head = '', ...lines] = text.split('\n')
+    const [check] = head.slice(HEAD.length).split(' ', 1), whole = head.startsWith(HEAD) && check === sum(text.slice(HEAD.length + check!.length)) ? lines : []
+    if (open.size >= MOST_OPEN) open.delete(open.keys().next().value!)
+    open.set(pack, whole)
+    return whole
+  }
+
+  function flush(): void {
+    const kept = pending
+    pending = []
+    if (kept.length === 0 || refused !== undefined) return
+    const all = ` ${kept.map(k => k.key).join(' ')}\n${kept.map(k => k.lines).join('\n')}\n`, check = sum(all)
+    const failure = io.keepFile(pathOf(`${check.slice(0, DIGITS)}.pack`), `${HEAD}${check}${all}`)
+    if (failed(failure)) refused = failure.message // nothing more is kept in this run, and nothing is lost
+  }
+
   return {
     /** The name of a file's content under this build. */
-    keyOf: (bytes: Uint8Array): string => sum(FORMAT, BUILD, '\n', bytes),
+    keyOf: (bytes: Uint8Array): string => sum(FORMAT, BUILD, '\n', bytes).slice(0, DIGITS),
 
     get(key: string): Kept | undefined {
-      const read = io.readFile(pathOf(key))
-      if (failed(read)) return undefined
-      const [head = '', body = '', data = '', end] = new TextDecoder().decode(read.bytes).split('\n')
-      if (end !== '' || head !== `${FORMAT} ${sum(body, '\n', data)}`) return undefined
+      const place = (places ??= index()).get(key)
+      if (!place) return undefined
+      const lines = linesOf(place.pack), body = lines[place.nth * 2], data = lines[place.nth * 2 + 1]
+      if (body === undefined || data === undefined) return undefined
       const { asked, stands } = JSON.parse(body) as Pick<Kept, 'asked' | 'stands'>
       return { asked, stands, data: () => JSON.parse(data) as JobFile }
     },
 
     put(key: string, { asked, stands }: Pick<Kept, 'asked' | 'stands'>, job: JobFile): void {
       if (refused !== undefined) return
-      const body = JSON.stringify({ asked, stands: Object.fromEntries(Object.entries(stands).slice(-MOST_STANDS)) }), data = JSON.stringify(job)
-      if (body.length + data.length > MOST_BYTES) return
-      const failure = io.keepFile(pathOf(key), `${FORMAT} ${sum(body, '\n', data)}\n${body}\n${data}\n`)
-      if (failed(failure)) refused = failure.message // nothing more is kept in this run, and nothing is lost
+      const lines = `${JSON.stringify({ asked, stands: Object.fromEntries(Object.entries(stands).slice(-MOST_STANDS)) })}\n${JSON.stringify(job)}`
+      if (lines.length <= MOST_LETTERS && pending.push({ key, lines }) >= FULL) flush()
     },
 
-    /** Lets go of the oldest entries of folders that have grown too large, and of what an interrupted run left. */
+    /** Writes what has gathered. */
+    flush,
+
+    /** Lets go of the oldest packs where they have grown too many, and of what an interrupted run left. */
     trim(): void {
-      for (const a of HEX) for (const b of HEX) {
-        const at = `${folder}/${a}${b}`, names = io.list(at)
-        if (failed(names)) continue
-        if (names.length <= MOST_IN_FOLDER && !names.some(n => n.endsWith('.tmp'))) continue
-        const all = [...io.written(at)].sort((x, y) => y.when - x.when)
-        let bytes = 0
-        for (const f of all) {
-          bytes += f.bytes
-          if (bytes > MOST_BYTES_IN_FOLDER || f.name.endsWith('.tmp')) io.removeFile(`${at}/${f.name}`)
-        }
+      let bytes = 0, packs = 0
+      for (const f of [...io.written(folder)].sort((x, y) => y.when - x.when)) {
+        const whole = f.name.endsWith('.pack')
+        if (whole) { packs++; bytes += f.bytes }
+        if (!whole || bytes > most.bytes || packs > most.packs) io.removeFile(pathOf(f.name))
       }
     },
   }

@@ -53,6 +53,8 @@ export function pricer(io: Io, { from, to, company, on, cache }: Terms) {
   return {
     /** What is wrong with the books of the command line. */
     troubles: troublesOf([{ prices: from, ...(company === undefined ? {} : { company }) }, { prices: to }]),
+    /** Writes what is kept of the files so far. */
+    keep(): void { kept?.flush() },
     /** Prices one file. */
     price(bytes: Uint8Array, file: string): Outcome {
       const key = kept?.keyOf(bytes), before: Kept | undefined = key === undefined ? undefined : kept!.get(key)

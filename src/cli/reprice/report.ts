@@ -73,6 +73,7 @@ export async function report(run: Run, words: readonly string[], options: Repric
     return
   }
   await bar.end()
+  priced.keep()
   if (counts.fresh > 0 && cache !== undefined) keeper(run.io, cache).trim()
   const all = totals.out()
   if (json) await run.print(asJson({ format: REPRICE_FORMAT, from, to, ...(on === undefined ? {} : { on }), read: counts.read, priced: all.jobs, skipped, clashes, totals: all }, lines))

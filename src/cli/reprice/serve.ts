@@ -13,5 +13,9 @@ const sent = (d: Done): Done => (d.is === 'priced' ? { is: 'priced', line: d.lin
 
 export function serve(real: Io): void {
   const { terms, held } = workerData as Task, io = withHeld(real, held), prices = pricer(io, terms)
-  parentPort!.on('message', (units: readonly Unit[]) => { parentPort!.postMessage(units.map(u => sent(done(io, prices, u)))) })
+  parentPort!.on('message', (units: readonly Unit[]) => {
+    const all = units.map(u => sent(done(io, prices, u)))
+    prices.keep()
+    parentPort!.postMessage(all)
+  })
 }
