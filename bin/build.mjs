@@ -95,7 +95,7 @@ async function compiled() {
   const job = readFileSync(join(root, 'examples', 'quince-lane-14.job.yaml'))
   const io = {
     stdout: nowhere, stderr: nowhere, env: {}, cwd: '', windows: false, isFolder: () => false, list: () => [], filesBelow: () => ({ files: [], unread: [] }),
-    readFile: () => ({ bytes: job }), readHead: () => ({ bytes: job }), readStdin: async () => ({ bytes: job }), stdinChunks: () => ({ failure: 'terminal', message: '' }), now: () => 0, writeFile: () => undefined, writeInto: () => undefined, makeFolder: () => undefined, keepFile: () => undefined, written: () => [], removeFile: () => {}, worker: undefined,
+    readFile: () => ({ bytes: job }), readHead: () => ({ bytes: job }), readStdin: async () => ({ bytes: job }), stdinChunks: () => ({ failure: 'terminal', message: '' }), now: () => 0, writeFile: () => undefined, writeInto: () => undefined, makeFolder: () => undefined, setForBatch: async () => {}, keepFile: () => undefined, written: () => [], removeFile: () => {}, worker: undefined,
   }
   const { program: { main }, scripts } = load(false)
   const run = async line => {

@@ -31,6 +31,7 @@ export async function report(run: Run, words: readonly string[], options: Repric
   const jobs = await sources(run, words, list)
   if (!jobs) return
 
+  await run.io.setForBatch()
   const totals = new Totals(), rows: RepriceRow[] = [], lines: string[] = [], skipped: Skip[] = [], below: string[] = [], firstOf = new Map<string, string>(), clashes: string[] = []
   const counts = { read: 0, unread: 0, fresh: 0, judged: 0 }
   const bar = progress(run, jobs.count, (ndjson || csv) && run.io.stdout.isTTY)
@@ -54,7 +55,7 @@ export async function report(run: Run, words: readonly string[], options: Repric
     const job = d.job ?? JSON.parse(d.line) as RepricedOut
     totals.add(job)
     const first = firstOf.get(job.id)
-    if (first === undefined) firstOf.set(job.id, job.file)
+    if (first === undefined) firstOf.set(copied(job.id), job.file)
     else { clashes.push(job.id); await bar.end(); await run.say(`lidwork: ${printable(job.file)} and ${printable(first)} are both the job ${job.id}; both are counted\n`) }
     if (failIfMarginBelow !== undefined && (job.status === 'sent' || job.status === 'signed') && job.honoredMarginPct !== undefined) {
       counts.judged++
@@ -63,7 +64,7 @@ export async function report(run: Run, words: readonly string[], options: Repric
     if (ndjson) await run.print(`${d.line}\n`)
     else if (csv) await run.print(repricedLine(job))
     else if (json) lines.push(d.line)
-    else rows.push(rowOf(job))
+    else rows.push(rowOf(copied(job)))
   }
 
   try { for await (const d of each(run, jobs, { priced, terms, held, workers: options.workers })) await take(d) } catch (error) {
@@ -86,6 +87,9 @@ export async function report(run: Run, words: readonly string[], options: Repric
   }
   await run.say(`${summary(counts, all.jobs, skipped)}\n`)
 }
+
+/** What is kept to the end stands by itself: a text out of a job file would keep the whole file with it. */
+const copied = <T>(value: T): T => JSON.parse(JSON.stringify(value)) as T
 
 const MOST_NAMED = 10
 /** A quote with dates and no day to judge it by ends the run. */
