@@ -6,13 +6,13 @@ import type { Task } from './serve.ts'
 import type { Unit } from './sources.ts'
 
 /** Fewer jobs are done sooner than a thread has started. */
-export const FEWEST = 200
+export const FEWEST = 500
 /** Jobs in one message. */
 const CHUNK = 24
 /** Messages under way for each thread: none waits for work, and few results wait for their turn. */
 const AHEAD = 3
-/** Room for new objects [MB]: much of the memory a thread takes, and a job needs little. */
-const YOUNG = 8
+/** Room for new objects [MB]: with less, a thread collects garbage more often and is slower; with more, two threads take over 200 MB. */
+const YOUNG = 12
 
 export const processors = (): number => availableParallelism()
 
