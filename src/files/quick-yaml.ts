@@ -2,14 +2,13 @@
 // the other one, which also words every finding; tests hold the two against each other.
 import { FAILSAFE_SCHEMA, load } from 'js-yaml'
 import { pointer, type Range, type SourcePlaces } from '../findings/places.ts'
+import { STEERING_IN_LINES } from '../findings/printable.ts'
 
 /** A node as it was read: where it begins and ends, and what it holds. */
 interface Node { readonly start: number; end: number; readonly children: Node[]; kind: string | null; result: unknown }
 
 /** Anchors, references, tags, texts over several lines, keys with a question mark, tabs, escapes, marks of documents and directives, rare line ends, remarks without a blank before them. */
 const UNUSUAL = /(?:^|[\s[{,])(?:[&*!][^\s,\]}]|[|>?](?:\s|[-+0-9]))|(?:^|[[{,])\s*:|[\t\\]|^(?:---|\.\.\.|%)|\r(?!\n)|[\u0085\u2028\u2029\ufeff]|<<|__proto__|["'}\],:]#/m
-/** What steers a terminal; line ends are none of it. */
-const STEERING = /[\0-\x09\x0b\x0c\x0e-\x1f\x7f-\x9f\p{Cs}\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069\ufeff]/u
 const NUMBER = /^[-+]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][-+]?\d+)?$/
 /** Words and numbers of other forms that YAML reads as something else than text. */
 const OTHER = /^(?:true|false|null|~|yes|no|[-+]?(?:0[xob]|\.inf|\.nan).*)$/i
@@ -68,7 +67,7 @@ function indented(source: string, start: number, end: number): boolean {
 /** Reads plain YAML. Where each value stands is looked up when somebody asks. @returns undefined where the other reading has to decide */
 export function quickYaml(places: SourcePlaces, mostDepth: number): { readonly data: unknown } | undefined {
   const { source } = places
-  if (UNUSUAL.test(source) || STEERING.test(source)) return undefined
+  if (UNUSUAL.test(source) || STEERING_IN_LINES.test(source)) return undefined
   const root = nodes(source)
   if (!root || root.kind !== 'mapping') return undefined
   try {

@@ -3,6 +3,8 @@
 /** C0, DEL, C1, line and paragraph separators, marks that turn the writing direction, halves of characters. */
 const STEERING = /[\p{Cc}\p{Cs}\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069\ufeff]/u
 const EACH = new RegExp(STEERING, 'gu')
+/** The same in a text of many lines, whose ends are none of it. */
+export const STEERING_IN_LINES = new RegExp(`${STEERING.source}(?<![\\n\\r])`, 'u')
 const SHORT: Readonly<Record<string, string>> = { '\n': '\\n', '\r': '\\r', '\t': '\\t' }
 
 const escaped = (character: string): string => SHORT[character] ?? `\\u${character.codePointAt(0)!.toString(16).padStart(4, '0')}`
