@@ -27,8 +27,9 @@ export interface Shelf {
   for(job: JobTarget): Books
 }
 
-/** What a job may set for itself. */
-const OWN = ['products', 'supplier', 'prices', 'company', 'rates', 'values', 'subcontract', 'marginPct', 'permitFee'] as const satisfies readonly (keyof NonNullable<JobTarget['choices']>)[]
+type Own = NonNullable<JobTarget['choices']>
+/** All that a job may set for itself. */
+const OWN = Object.keys({ products: 0, supplier: 0, prices: 0, company: 0, rates: 0, values: 0, subcontract: 0, marginPct: 0, permitFee: 0 } satisfies Record<keyof Own, 0>) as (keyof Own)[]
 const setsNothing = ({ choices }: JobTarget): boolean => choices === undefined || OWN.every(key => choices[key] === undefined)
 /** Goals of jobs for which books lie open. */
 const MOST_OPEN = 500

@@ -104,7 +104,7 @@ type Together = Pick<Planned, 'title' | 'closes' | 'touches' | 'needs' | 'cautio
 const joined = (t: Task, parts: readonly Task[], { title, closes, hours, touches, needs, cautions, keepOff, buries, count, subcontractCents }: Together): Planned => ({
   id: t.id, title, phase: t.phase, work: t.work, touches, in: t.in, buries, serves: t.serves, closes, hot: t.hot, size: t.size, role: t.role, personHours: work(taskHours, { hours }), needs, otherCents: t.otherCents, subcontractCents,
   cautions, keepOff, onCover: t.onCover, proof: t.proof, heightIn: t.heightIn, count, from: t.from, ownVisit: t.ownVisit, parts,
-})
+} satisfies Record<keyof Planned, unknown>)
 
 /** Where the crew stands for it. */
 const places = (t: Planned): Planned['touches'] => (t.touches === 'house' ? 'house' : [...new Set([...t.touches, ...t.parts.flatMap(p => p.in ?? [])])])
