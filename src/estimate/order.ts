@@ -79,6 +79,7 @@ export function merged(tasks: readonly Task[]): Planned[] {
   const warned = tasks.filter(t => t.onCover !== undefined && t.touches !== 'house')
   return [...by.values()].map((parts): Planned => {
     const first = parts[0]!
+    // Nearly all stand alone.
     if (parts.length === 1) {
       const { closes, touches, buries, keepOff } = first
       return joined(first, parts, {

@@ -6,6 +6,7 @@ import { printable } from '../../findings/printable.ts'
 import { repricedHead, repricedLine, rowOf, terminalRepriced, type RepriceRow } from '../../papers/reprice.ts'
 import { tell } from '../book-files.ts'
 import type { RepriceOptions } from '../commands/reprice.ts'
+import { copied, JobIds } from '../job-ids.ts'
 import { exit, type Run } from '../run.ts'
 import { hold, withHeld, type Held } from './held.ts'
 import { cacheFolder, keeper } from './keeper.ts'
@@ -32,7 +33,7 @@ export async function report(run: Run, words: readonly string[], options: Repric
   if (!jobs) return
 
   await run.io.setForBatch()
-  const totals = new Totals(), rows: RepriceRow[] = [], lines: string[] = [], skipped: Skip[] = [], below: string[] = [], firstOf = new Map<string, string>(), clashes: string[] = []
+  const totals = new Totals(), rows: RepriceRow[] = [], lines: string[] = [], skipped: Skip[] = [], below: string[] = [], ids = new JobIds(), clashes: string[] = []
   const counts = { read: 0, unread: 0, fresh: 0, judged: 0 }
   const bar = progress(run, jobs.count, (ndjson || csv) && run.io.stdout.isTTY)
   if (csv) await run.print(repricedHead())
@@ -54,12 +55,11 @@ export async function report(run: Run, words: readonly string[], options: Repric
     if (d.fresh) counts.fresh++
     const job = d.job ?? JSON.parse(d.line) as RepricedOut
     totals.add(job)
-    const first = firstOf.get(job.id)
-    if (first === undefined) firstOf.set(copied(job.id), job.file)
-    else { clashes.push(job.id); await bar.end(); await run.say(`lidwork: ${printable(job.file)} and ${printable(first)} are both the job ${job.id}; both are counted\n`) }
+    const first = ids.taken(job.id, job.file)
+    if (first !== undefined) { clashes.push(copied(job.id)); await bar.end(); await run.say(`lidwork: ${printable(job.file)} and ${printable(first)} are both the job ${job.id}; both are counted\n`) }
     if (failIfMarginBelow !== undefined && (job.status === 'sent' || job.status === 'signed') && job.honoredMarginPct !== undefined) {
       counts.judged++
-      if (job.honoredMarginPct < failIfMarginBelow) below.push(job.id)
+      if (job.honoredMarginPct < failIfMarginBelow) below.push(copied(job.id))
     }
     if (ndjson) await run.print(`${d.line}\n`)
     else if (csv) await run.print(repricedLine(job))
@@ -87,9 +87,6 @@ export async function report(run: Run, words: readonly string[], options: Repric
   }
   await run.say(`${summary(counts, all.jobs, skipped)}\n`)
 }
-
-/** What is kept to the end stands by itself: a text out of a job file would keep the whole file with it. */
-const copied = <T>(value: T): T => JSON.parse(JSON.stringify(value)) as T
 
 const MOST_NAMED = 10
 /** A quote with dates and no day to judge it by ends the run. */
