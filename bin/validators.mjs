@@ -56,11 +56,27 @@ function apart(format) {
   return { ...root, $defs: { ...root.$defs, ...defs } }
 }
 
+/** What the compiler writes for each fault: an object, and where it goes. */
+const FAULT = /const (err\d+) = \{instancePath(?::(.+?))?,schemaPath:"(?:[^"\\]|\\.)*",keyword:("\w+"),params:\{(?:(missingProperty|additionalProperty): )?(.+?)\}\};if\(vErrors === null\)\{vErrors = \[\1\];\}else \{vErrors\.push\(\1\);\}errors\+\+;/g
+const DECLARED = /\(data, \{instancePath="", parentData, parentDataProperty, rootData=data\}=\{\}\)/g
+const CALLED = /, \{instancePath(?::(.+?))?,parentData:.+?,parentDataProperty:.+?,rootData\}\)/g
+const SCHEMA = /const (schema\d+) = (\{.+?\});(?=const |function )/g
+const NOTED = 'function noted(faults, instancePath, keyword, params = {}) { const fault = { instancePath, keyword, params }; if (faults === null) return [fault]; faults.push(fault); return faults }'
+
+/** The compiler's code with one call for each fault, places as plain arguments, and of the schemas in it the names of keys, which it asks them for: a third as long, and every start reads it. */
+function brief(code) {
+  const calls = code.replace(FAULT, (_, _name, path = 'instancePath', keyword, param, value) => `vErrors = noted(vErrors, ${path}, ${keyword}${param ? `, { ${param}: ${value} }` : ''}); errors++;`)
+    .replace(DECLARED, '(data, instancePath = "")').replace(CALLED, (_, path = 'instancePath') => `, ${path})`)
+  const names = calls.replace(SCHEMA, (_, name, text) => `const ${name} = ${JSON.stringify({ properties: Object.fromEntries(Object.keys(JSON.parse(text).properties ?? {}).map(key => [key, 0])) })};`)
+  if (/schemaPath|rootData|schema\d+\.(?!properties,)/.test(names)) throw new Error('the schema compiler writes its faults in another way than bin/validators.mjs reads')
+  return `${names}\n${NOTED}`
+}
+
 /** A module with, for each format, a function that validates and what its keys read. */
 async function validatorModule(file, formats, readsOf) {
   const ajv = new Ajv(AJV_OPTIONS)
   for (const [name, format] of Object.entries(formats)) ajv.addSchema(apart(bare(format)), name)
-  const validators = standalone.default(ajv, Object.fromEntries(Object.keys(formats).map(name => [`validate${name}`, name])))
+  const validators = brief(standalone.default(ajv, Object.fromEntries(Object.keys(formats).map(name => [`validate${name}`, name]))))
   const tables = Object.entries(formats).map(([name, format]) => `export const reads${name} = ${JSON.stringify(readsOf(format))}`).join('\n')
   // The compiler leaves requires of its own small helpers in the code: the bundler puts them in.
   const { outputFiles: [code] } = await build({
@@ -68,7 +84,7 @@ async function validatorModule(file, formats, readsOf) {
   })
   put(join(root, 'dist', `${file}.mjs`), code.text)
   put(join(root, 'dist', `${file}.d.mts`), [
-    'export interface Fault { readonly instancePath: string; readonly schemaPath: string; readonly keyword: string; readonly params: Readonly<Record<string, unknown>> }',
+    'export interface Fault { readonly instancePath: string; readonly keyword: string; readonly params: Readonly<Record<string, unknown>> }',
     'export interface Validate { (data: unknown): boolean; errors?: readonly Fault[] | null }',
     ...Object.keys(formats).flatMap(name => [`export declare const validate${name}: Validate`, `export declare const reads${name}: Readonly<Record<string, 'number' | 'inches' | 'feet' | 'name'>>`]),
   ].join('\n') + '\n')
