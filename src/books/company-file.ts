@@ -13,7 +13,7 @@ export type Risk = (typeof risks)[number]
 const factor = (description: string) => f.number('factor', { min: 1, max: 3 }, description, { examples: [1.3] })
 const steps = (what: string) => f.optional(f.list(f.fields({ upToIn: f.optional(f.inches(1000, 'up to so many inches; the last row has none: all beyond')), factor: factor('times the person-hours') }, 'one step'), what, { min: 1, max: 20 }))
 
-export const companySchema = f.fields({
+export const companySchema = f.later(() => f.fields({
   format: f.literal(COMPANY_FORMAT),
   name: f.text('name on outputs'),
   dated: f.date('day of these figures'),
@@ -80,6 +80,6 @@ export const companySchema = f.fields({
   subcontract: f.optional(f.list(f.fields({ work: f.id('work'), price: usd('price of one') }, 'a subcontractor’s price'), 'prices of other trades')),
   rates: f.optional(f.list(f.fields({ work: f.id('work, as `lidwork explain` names it', { examples: ['top-plate-inside'] }), hours: f.number('h', { min: 0, max: 100 }, 'person-hours for one unit', { examples: [0.03] }) }, 'a rate'), 'your own production rates')),
   values: f.optional(f.list(f.fields({ id: f.id('assumption, by its id', { examples: ['bead-seam'] }), value: f.number('its unit', { min: 0, max: 100000 }, 'your value', { examples: [0.25] }) }, 'a value'), 'your own starting values')),
-}, 'a company file')
+}, 'a company file'))
 
-export type CompanyFile = f.Static<typeof companySchema>
+export type CompanyFile = f.StaticOf<typeof companySchema>

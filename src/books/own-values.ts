@@ -8,16 +8,16 @@ const APART = ['format', 'name', 'dated', 'demo', 'subcontract', 'rates', 'value
 type Apart = (typeof APART)[number]
 export type OwnCompany = Partial<Omit<CompanyFile, Apart>>
 
-const { subcontract, rates, values, supplier } = companySchema.properties
-const { item, price, wastePct, breaks, stock } = productSchema.properties
-
 /** Keys under `choices` of a job. */
-export const ownValues = {
+export function ownValues() {
+  const { subcontract, rates, values, supplier } = companySchema().properties, { item, price, wastePct, breaks, stock } = productSchema().properties
+  return {
   products: f.optional(f.byName(f.id('item of the price book'), `product for a role (${roleNames.slice(0, 3).join(', ')} and the others), in place of the first that fills it`)),
   supplier,
   prices: f.optional(f.list(f.fields({ item, price: f.optional(price), wastePct, breaks, stock }, 'one product'), 'what this job pays for a product, in place of the price book', { max: 200 })),
-  company: f.optional(f.fields(Object.fromEntries(Object.entries(companySchema.properties).filter(([key]) => !(APART as readonly string[]).includes(key)).map(([key, of]) => [key, f.optional(of)])), 'any figure of the company file, for this job alone') as unknown as f.TObject),
+  company: f.optional(f.fields(Object.fromEntries(Object.entries(companySchema().properties).filter(([key]) => !(APART as readonly string[]).includes(key)).map(([key, of]) => [key, f.optional(of)])), 'any figure of the company file, for this job alone') as unknown as f.TObject),
   rates, values, subcontract,
+  }
 }
 
 /** The same as data. */

@@ -27,7 +27,7 @@ const bought = {
   wastePct: f.optional(f.number('pct', { min: 0, max: 100 }, 'waste added to what is needed', { default: 0 })),
 }
 
-export const productSchema = f.fields({
+export const productSchema = f.later(() => f.fields({
   ...bought,
   role: f.word(roleNames, 'what it is for'),
   unit: f.word(unitNames, 'unit in which the work needs it'),
@@ -39,38 +39,38 @@ export const productSchema = f.fields({
   sizeIn: f.optional(f.pairOf(f.inches(200, 'one side'), 'width, length')),
   rValue: f.optional(f.rValue('R of a batt, of a cover, of flexible duct, or of duct wrap as installed, squeezed by a quarter')),
   thicknessIn: f.optional(f.inches(12, 'thickness of duct wrap before it is put on')),
-}, 'a product')
+}, 'a product'))
 
-export const chartRowSchema = f.fields({
+export const chartRowSchema = f.later(() => f.fields({
   r: f.rValue('R-value of the row'),
   settledIn: f.inches(60, 'minimum settled thickness'),
   blownIn: f.inches(80, 'initial installed thickness'),
   coverageFt2: f.number('ft2', { above: 0, max: 10000 }, 'maximum net coverage of one bag'),
   bagsPer1000Ft2: f.number('bag', { above: 0, max: 10000 }, 'bags for 1,000 ft² net'),
   weightPsf: f.number('lb/ft2', { above: 0, max: 20 }, 'minimum weight'),
-}, 'one row of the label’s chart (16 CFR 460.12)')
+}, 'one row of the label’s chart (16 CFR 460.12)'))
 
-export const blownSchema = f.fields({
+export const blownSchema = f.later(() => f.fields({
   ...bought,
   fill: f.word(['cellulose', 'fiberglass'] as const, 'what is blown'),
   bagLb: f.number('lb', { above: 0, max: 200 }, 'net weight of a bag'),
   between: f.optional(f.word(['interpolate', 'next-row'] as const, 'between two rows: interpolate, marked; or the next row up', { default: 'interpolate' })),
   dense: f.optional(f.fields({ densityPcf: f.number('lb/ft3', { min: 0.5, max: 6 }, 'least density packed', { examples: [3.5] }), rPerIn: f.number('R/in', { min: 1, max: 6 }, 'R of an inch packed', { examples: [3.7] }) }, 'packed into closed cavities, by its maker’s figures')),
-  chart: f.list(chartRowSchema, 'rows of the chart, R rising', { min: 1, max: 60 }),
-}, 'a blown product with its chart')
+  chart: f.list(chartRowSchema(), 'rows of the chart, R rising', { min: 1, max: 60 }),
+}, 'a blown product with its chart'))
 
-export const priceBookSchema = f.fields({
+export const priceBookSchema = f.later(() => f.fields({
   format: f.literal(PRICES_FORMAT),
   name: f.text('name on outputs'),
   dated: f.date('day of the prices'),
   demo: f.optional(f.yesNo('invented prices')),
   currency: f.optional(f.word(['USD'] as const, 'what the prices are in', { default: 'USD' })),
   supplier: f.optional(f.text('who sells all of it', { examples: ['demo supply'] })),
-  products: f.list(productSchema, 'products by role; the first that fills a role is taken', { min: 1, max: 20000 }),
-  blown: f.list(blownSchema, 'blown products; the first is taken where a job names none', { min: 1, max: 500 }),
-}, 'a price book')
+  products: f.list(productSchema(), 'products by role; the first that fills a role is taken', { min: 1, max: 20000 }),
+  blown: f.list(blownSchema(), 'blown products; the first is taken where a job names none', { min: 1, max: 500 }),
+}, 'a price book'))
 
-export type PriceBook = f.Static<typeof priceBookSchema>
-export type ProductRow = f.Static<typeof productSchema>
-export type BlownRow = f.Static<typeof blownSchema>
-export type ChartLine = f.Static<typeof chartRowSchema>
+export type PriceBook = f.StaticOf<typeof priceBookSchema>
+export type ProductRow = f.StaticOf<typeof productSchema>
+export type BlownRow = f.StaticOf<typeof blownSchema>
+export type ChartLine = f.StaticOf<typeof chartRowSchema>

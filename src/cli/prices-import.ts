@@ -23,7 +23,7 @@ const named = (items: readonly string[], most = 8): string => `${items.slice(0, 
 function withList(source: string, dated: string, { updates, added }: Imported): string {
   const edits: Edit[] = [{ at: [], key: 'dated', text: dated, behind: 'name' }]
   for (const u of updates) for (const [key, value] of Object.entries(u.keys)) edits.push({ at: [u.list, u.index], key, text: typed(value as Value), behind: 'price' })
-  return edited(source, edits, added.map(p => ({ to: ['products'], text: typed(p as unknown as Value, node(productSchema)) })))
+  return edited(source, edits, added.map(p => ({ to: ['products'], text: typed(p as unknown as Value, node(productSchema())) })))
 }
 
 /** Takes a list in. Every fault of it is said at its row, and then nothing is written. */

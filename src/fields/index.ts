@@ -69,6 +69,13 @@ export const list = <S extends TSchema>(of: S, description: string, limits: { mi
 /** Two numbers in one field word: [length, width]. */
 export const pairOf = (of: TUnsafe<number>, description: string, help: Help = {}) =>
   unsafe<readonly [number, number]>({ type: 'array', items: of, minItems: 2, maxItems: 2, description, ...help })
+/** A part of a format that is made when it is first asked for: a start that only estimates asks for none. */
+export const later = <S extends TSchema>(make: () => S): (() => S) => {
+  let made: S | undefined
+  return () => made ??= make()
+}
+/** What data of such a part looks like. */
+export type StaticOf<L extends () => TSchema> = Static<ReturnType<L>>
 export const optional = <S extends TSchema>(of: S) => Optional(of)
 
 /** A mapping with these keys and no others. */

@@ -14,7 +14,7 @@ import { areaKinds, hazardKinds, openingKinds, type Area, type Hazard, type Open
 
 export const JOB_FORMAT = 'lidwork-job/1'
 
-export const jobSchema = f.fields({
+export const jobSchema = f.later(() => f.fields({
   format: f.literal(JOB_FORMAT),
   job: f.fields({
     id: f.id('short name of the job', { examples: ['quince-lane-14'] }),
@@ -52,8 +52,8 @@ export const jobSchema = f.fields({
   }, 'way in')),
   notFound: f.list(f.word(hazardKinds.map(k => k.kind), 'a hazard'), 'hazards you looked for and did not find'),
   hazards: f.list(f.oneOfKinds<Hazard>(hazardKinds.map(k => k.kind), 'a hazard seen or suspected'), 'hazards you saw or suspect; the rest counts as not looked at'),
-  appliances: f.optional(f.list(applianceSchema, 'everything that burns fuel; [] = none does')),
-  exhausts: f.optional(f.list(exhaustSchema, 'fans that blow outdoors: hoods, dryers, bath fans, attic fans')),
+  appliances: f.optional(f.list(applianceSchema(), 'everything that burns fuel; [] = none does')),
+  exhausts: f.optional(f.list(exhaustSchema(), 'fans that blow outdoors: hoods, dryers, bath fans, attic fans')),
   tests: f.optional(f.fields({
     on: f.optional(f.date('day they were made')),
     by: f.optional(f.text('who tested')),
@@ -66,13 +66,13 @@ export const jobSchema = f.fields({
     ductTest: f.optional(f.word(['none', 'out', 'in-and-out'] as const, 'asked for in this job: once the ducts are sealed, or before too', { default: 'none' })),
   }, 'tests made at the survey, and tests this job asks for')),
   areas: f.list(f.oneOfKinds<Area>(areaKinds.map(k => k.kind), 'a piece of ceiling'), 'one for each piece of ceiling that is framed, filled or reached differently', { min: 1 }),
-  eaves: f.optional(f.list(eaveSchema, 'roof edges over the areas; [] = none bears on this ceiling')),
-  highVents: f.optional(f.list(highVentSchema, 'vents near the ridge; [] = none')),
+  eaves: f.optional(f.list(eaveSchema(), 'roof edges over the areas; [] = none bears on this ceiling')),
+  highVents: f.optional(f.list(highVentSchema(), 'vents near the ridge; [] = none')),
   openings: f.list(f.oneOfKinds<Opening>(openingKinds.map(k => k.kind), 'an opening'), 'openings between house and attic, in the order you walked: far end first'),
-  ducts: f.optional(f.list(ductSchema, 'ducts in the attic, alike ones in one entry')),
-  airHandlers: f.optional(f.list(airHandlerSchema, 'air handlers and furnaces in the attic')),
-  energy: f.optional(energySchema),
-  ventilation: f.optional(ventilationSchema),
+  ducts: f.optional(f.list(ductSchema(), 'ducts in the attic, alike ones in one entry')),
+  airHandlers: f.optional(f.list(airHandlerSchema(), 'air handlers and furnaces in the attic')),
+  energy: f.optional(energySchema()),
+  ventilation: f.optional(ventilationSchema()),
   clearances: f.optional(f.list(f.fields({
     gate: f.text('gate it opens, by its code', { examples: ['combustion-untested'] }),
     in: f.optional(f.id('area it is for')),
@@ -111,15 +111,15 @@ export const jobSchema = f.fields({
       condition: f.text('on what it depends', { examples: ['if the blower door falls by a tenth and the form is in by June 30'] }),
     }, 'one incentive'), 'rebates and the like that may be granted: shown below the total, never in it', { max: 20 })),
     permitFee: f.optional(f.number('USD', { min: 0, max: 100000 }, 'permit for this job, in place of the company’s', { examples: [85] })),
-    ...ownValues,
+    ...ownValues(),
   }, 'what was chosen for this job')),
   books: f.optional(f.fields({
     prices: f.optional(f.text('price book, by its path from the folder of this file', { examples: ['prices.yaml'] })),
     suppliers: f.optional(f.list(f.text('a price book, by its path from the folder of this file', { examples: ['supply-b.yaml'] }), 'further price books side by side, one for each supplier: each product comes from whoever sells what does the work for least', { max: 20 })),
     company: f.optional(f.text('company file, by its path from the folder of this file', { examples: ['company.yaml'] })),
   }, 'your own books; without them the built-in ones')),
-}, 'one surveyed house')
+}, 'one surveyed house'))
 
-export type JobFile = f.Static<typeof jobSchema>
+export type JobFile = f.StaticOf<typeof jobSchema>
 
-export const kindSchemas = Object.fromEntries([...areaKinds, ...openingKinds, ...hazardKinds].map(k => [k.kind, k.schema]))
+export const kindSchemas = () => Object.fromEntries([...areaKinds, ...openingKinds, ...hazardKinds].map(k => [k.kind, k.schema()]))

@@ -17,21 +17,21 @@ const DEMO = 'take the demo line out when the figures are yours, and outputs no 
 
 /** A commented price book: the embedded one. */
 export function newPrices(): string {
-  const at = (key: string): string => capital(node(priceBookSchema).properties![key]!.description!)
-  const blown = node(blownSchema), { chart, ...own } = blown.properties!
+  const at = (key: string): string => capital(node(priceBookSchema()).properties![key]!.description!)
+  const blown = node(blownSchema()), { chart, ...own } = blown.properties!
   return [
     ...head(BOOK_SCHEMAS.prices),
     '# A price book. Products and prices are invented: write over them, the charts by the labels on your bags.',
     ...wrapped(`Prices are dollars for one purchase unit, without sales tax; ${DEMO}.`, ''),
     `format: ${demoPrices.format}`,
-    ...mapping(single(node(priceBookSchema)), demoPrices as unknown as Values, ''), '',
-    section(at('products'), [...keys(node(productSchema), ''), ...wrapped(`The roles: ${roleNames.join(', ')}.`, ''), 'products:', ...demoPrices.products.map(p => item(p as unknown as Value, node(productSchema), '  ', true))]),
+    ...mapping(single(node(priceBookSchema())), demoPrices as unknown as Values, ''), '',
+    section(at('products'), [...keys(node(productSchema()), ''), ...wrapped(`The roles: ${roleNames.join(', ')}.`, ''), 'products:', ...demoPrices.products.map(p => item(p as unknown as Value, node(productSchema()), '  ', true))]),
     section(at('blown'), [
-      ...keys({ ...blown, properties: own }, ''), `# Under chart: ${chart!.description!}. One whose rows do not multiply out is refused.`, ...keys(node(chartRowSchema), ''), 'blown:',
+      ...keys({ ...blown, properties: own }, ''), `# Under chart: ${chart!.description!}. One whose rows do not multiply out is refused.`, ...keys(node(chartRowSchema()), ''), 'blown:',
       ...demoPrices.blown.flatMap(p => {
         const { chart: rows, ...values } = p
         const lines = Object.entries(own).flatMap(([key, at]) => (key in values ? [`${key}: ${typed((values as unknown as Values)[key]!, at)}`] : []))
-        return [...lines.map((l, n) => `  ${n === 0 ? '- ' : '  '}${l}`), '    chart:', ...rows.map(r => item(r as unknown as Value, node(chartRowSchema), '      ', true))]
+        return [...lines.map((l, n) => `  ${n === 0 ? '- ' : '  '}${l}`), '    chart:', ...rows.map(r => item(r as unknown as Value, node(chartRowSchema()), '      ', true))]
       })]),
   ].join('\n').trimEnd() + '\n'
 }
@@ -41,7 +41,7 @@ const EXAMPLES: Values = { letterhead: { address: '12 Invented Street, Baraboo W
 
 /** A commented company file: the embedded one. */
 export function newCompany(): string {
-  const schema = node(companySchema), of = (key: string): Node => schema.properties![key]!
+  const schema = node(companySchema()), of = (key: string): Node => schema.properties![key]!
   const example = (at: Node): Value => Object.fromEntries(Object.entries(at.properties ?? {}).map(([key, part]) => [key, part.examples![0] as Value]))
   const named = (key: string, names: readonly string[], live: readonly Value[] = []): string => section(capital(of(key).description!), [
     ...wrapped(`names: ${names.join(', ')}`, ''), ...keys(of(key).items!, ''), live.length === 0 ? `# ${key}:` : `${key}:`, ...(live.length === 0 ? [item(example(of(key).items!), of(key).items!, '  ', false)] : live.map(v => item(v, of(key).items!, '  ', true)))])

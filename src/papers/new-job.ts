@@ -39,15 +39,15 @@ const SEEN = ['top-plate', 'recessed-light', 'dropped-soffit', 'hatch']
 const SHARED = ['in', 'at', 'decline']
 
 /** Each kind with its keys and a valid item, live or as a comment. */
-const kindLines = (kinds: readonly { kind: string; title: string; schema: TSchema; sample: unknown }[], live: readonly string[], except: readonly string[]): string[] =>
-  kinds.flatMap(k => [`  # ${k.kind}: ${k.title}`, ...keys(node(k.schema), '  ', except), item(k.sample as Value, node(k.schema), '  ', live.includes(k.kind))])
+const kindLines = (kinds: readonly { kind: string; title: string; schema: () => TSchema; sample: unknown }[], live: readonly string[], except: readonly string[]): string[] =>
+  kinds.flatMap(k => [`  # ${k.kind}: ${k.title}`, ...keys(node(k.schema()), '  ', except), item(k.sample as Value, node(k.schema()), '  ', live.includes(k.kind))])
 
 /** A commented job file of an invented house: it passes `check` and can be estimated, and each part is there to be written over. */
 export function newJob(): string {
-  const at = (key: string): Node => node(jobSchema).properties![key]!
+  const at = (key: string): Node => node(jobSchema()).properties![key]!
   const of = (key: string): Node => at(key).items!
   const block = (key: string): string => section(capital(at(key).description!), [Object.keys(HOUSE[key]!).length === 0 ? `# ${key}:` : `${key}:`, ...mapping(at(key), HOUSE[key]!, '  ', EXAMPLES)])
-  const everyOpening = node(openingKinds[0].schema)
+  const everyOpening = node(openingKinds[0].schema())
   const area = areaKinds[0]
   return [
     ...head(SCHEMA_BESIDE),
@@ -65,8 +65,8 @@ export function newJob(): string {
       ...keys(of('appliances'), ''), 'appliances:', item(HEATER, of('appliances'), '  ', true)]),
     section(capital(at('exhausts').description!), [...keys(of('exhausts'), ''), '# exhausts:', `  # - ${typed(HOOD, of('exhausts'))}`]),
     block('tests'),
-    section(`Areas: ${at('areas').description!}`, ['areas:', ...areaBlock(area.kind, area.title, node(area.schema), area.sample as unknown as Readonly<Record<string, Value>>),
-      ...areaKinds.slice(1).flatMap(k => [`  # ${k.kind}: ${k.title}`, item(k.sample as unknown as Value, node(k.schema as TSchema), '  ', false)])]),
+    section(`Areas: ${at('areas').description!}`, ['areas:', ...areaBlock(area.kind, area.title, node(area.schema()), area.sample as unknown as Readonly<Record<string, Value>>),
+      ...areaKinds.slice(1).flatMap(k => [`  # ${k.kind}: ${k.title}`, item(k.sample as unknown as Value, node(k.schema() as TSchema), '  ', false)])]),
     section(`Eaves: ${at('eaves').description!}`, [...keys(of('eaves'), ''), 'eaves:', ...EAVES.map(e => item(e, of('eaves'), '  ', true))]),
     section(capital(at('highVents').description!), [...keys(of('highVents'), ''), '# highVents:', ...HIGH.map(v => `  # - ${typed(v, of('highVents'))}`)]),
     section(capital(at('openings').description!), [

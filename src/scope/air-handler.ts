@@ -6,15 +6,15 @@ import type { Books } from '../books/books.ts'
 import { exactly, work } from '../units/quantity.ts'
 import { CAUTION, fillOf, itself, takes, type AreaAround, type Found, type Gate, type Measure, type Task } from './kind.ts'
 
-export const airHandlerSchema = f.fields({
+export const airHandlerSchema = f.later(() => f.fields({
   id: f.id('short name', { examples: ['air-handler'] }),
   in: f.id('area it stands in', { examples: ['main'] }),
   at: f.text('where, in your words', { examples: ['over the hall'] }),
   sealed: f.yesNo('its cabinet, plenums and filter slot are sealed already'),
   platformReturn: f.optional(f.yesNo('it stands on a box that is its return', { default: 'no' })),
   pan: f.yesNoUnknown('a drain pan with its switch or second drain under it, where it cools'),
-}, 'one air handler or furnace in the attic')
-export type AirHandler = f.Static<typeof airHandlerSchema>
+}, 'one air handler or furnace in the attic'))
+export type AirHandler = f.StaticOf<typeof airHandlerSchema>
 
 export function airHandlerTakeoff({ item, at, id, q: _ }: Found<AirHandler>, books: Books, area: AreaAround): Measure {
   const one = exactly(1, 'each', 'one to an entry'), base = { touches: [item.in], role: 'crew' } as const

@@ -7,7 +7,7 @@ import { exactly, work } from '../units/quantity.ts'
 import { a as withArticle } from '../units/words.ts'
 import { itself, TIGHTENING, type Clearable, type Found, type Gate, type Measure, type Task } from './kind.ts'
 
-export const applianceSchema = f.fields({
+export const applianceSchema = f.later(() => f.fields({
   id: f.id('short name', { examples: ['heater'] }),
   kind: f.word(['water-heater', 'furnace', 'boiler', 'room-heater', 'oven', 'fireplace', 'dryer', 'other'] as const, 'what it is'),
   fuel: f.word(['gas', 'propane', 'oil', 'wood', 'electric'] as const, 'what it burns'),
@@ -19,8 +19,8 @@ export const applianceSchema = f.fields({
     on: f.date('day of the test'),
     by: f.text('who tested'),
   }, 'combustion test before the work')),
-}, 'one fuel-burning or electric appliance')
-export type Appliance = f.Static<typeof applianceSchema>
+}, 'one fuel-burning or electric appliance'))
+export type Appliance = f.StaticOf<typeof applianceSchema>
 
 export const combustionClearable: readonly Clearable[] = [{ kind: 'combustion-test', outside: true }]
 

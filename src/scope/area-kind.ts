@@ -59,7 +59,7 @@ export interface FloorAround {
 export interface AreaKind<S extends TObject = TObject> {
   readonly kind: string
   readonly title: string
-  readonly schema: S
+  readonly schema: () => S
   readonly sample: Static<S>
   readonly wrong: { readonly item: unknown; readonly code: string }
   check?(found: Found<Static<S>>): readonly Finding[]
@@ -79,11 +79,11 @@ export const framingKey = (what: string) => f.fields({
   size: f.word(lumber.rows.map(r => r.size), `nominal size of ${what}`),
   spacingIn: f.inches(48, 'center to center', { min: 6, examples: [16, 24] }),
 }, what)
-export const ceilingKey = f.fields({
+export const ceilingKey = f.later(() => f.fields({
   board: f.word(boards, 'what the ceiling is'),
   thicknessIn: f.inches(3, 'thickness of the board', { examples: ['1/2', '5/8'] }),
   condition: f.word(['sound', 'sagging', 'stained'] as const, 'sagging or stained: no load on it'),
-}, 'the ceiling seen from below')
+}, 'the ceiling seen from below'))
 export const headroomKey = f.inches(400, 'clear height where most of the work is', { examples: [62] })
 export const websKey = f.optional(f.word(['open', 'w', 'dense'] as const, 'roof framing in the way: open, W-trusses, dense webs', { default: 'open' }))
 export const goalKey = f.optional(f.rValue('target of this area alone'))

@@ -11,7 +11,7 @@ import { a } from '../units/words.ts'
 import { exactly, given, total, work, type Quantity } from '../units/quantity.ts'
 import { CAUTION, declinable, itself, takes, timesOf, type AreaAround, type Figures, type Found, type Measure, type Need, type Task } from './kind.ts'
 
-export const ductSchema = f.fields({
+export const ductSchema = f.later(() => f.fields({
   id: f.id('short name of these runs', { examples: ['trunk', 'branches'] }),
   in: f.id('area it runs through', { examples: ['main'] }),
   at: f.optional(f.text('where, in your words', { examples: ['along the ridge'] })),
@@ -39,8 +39,8 @@ export const ductSchema = f.fields({
   wrap: f.optional(f.yesNo('no: leave it as it is, where it hangs above the fill', { default: 'yes' })),
   cfm: f.optional(f.number('cfm', { above: 0, max: 20000 }, 'air that one run carries, measured or from the plan')),
   ...declinable,
-}, 'ducts that are alike')
-export type Duct = f.Static<typeof ductSchema>
+}, 'ducts that are alike'))
+export type Duct = f.StaticOf<typeof ductSchema>
 
 /** A valid item. */
 export const duct: { readonly sample: Duct } = { sample: { id: 'branches', in: 'main', use: 'supply', position: 'floor', material: 'metal', shape: 'round', diameterIn: 6, lengthFt: 11, count: 6, fittings: { elbows: 1, takeoffs: 1, boots: 1 }, gapIn: 0.25, insulationR: 3 } }

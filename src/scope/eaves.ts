@@ -11,7 +11,7 @@ import { asTape } from '../units/tape.ts'
 import { exactly, given, total, work, type Quantity } from '../units/quantity.ts'
 import { fillOf, type Figures, type Found, type Task } from './kind.ts'
 
-export const eaveSchema = f.fields({
+export const eaveSchema = f.later(() => f.fields({
   in: f.id('area under this roof edge', { examples: ['main'] }),
   at: f.text('which side, in your words', { examples: ['north'] }),
   lengthFt: f.feet(500, 'length of the roof edge over this area', { examples: [48] }),
@@ -20,9 +20,9 @@ export const eaveSchema = f.fields({
   openSolidBays: f.optional(f.count(500, 'bays without a vent that open into the soffit: fill would run into it', { min: 0, default: 0 })),
   netFreeIn2PerFt: f.optional(f.number('in2/ft', { min: 0, max: 100 }, 'net free area of a foot of soffit vent, as marked', { examples: [9] })),
   goodBaffles: f.optional(f.count(500, 'vented bays whose baffle is sound and tall enough', { min: 0, default: 0 })),
-}, 'one roof edge')
+}, 'one roof edge'))
 
-export type Eave = f.Static<typeof eaveSchema>
+export type Eave = f.StaticOf<typeof eaveSchema>
 
 /** The parts of an area that shape its eaves. */
 export interface RoofEdge {

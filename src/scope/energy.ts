@@ -5,7 +5,7 @@ import { shelters } from '../reference/infiltration.ts'
 
 const usd = (description: string, ...examples: readonly number[]) => f.number('USD', { min: 0, max: 1000000 }, description, { examples })
 
-export const energySchema = f.fields({
+export const energySchema = f.later(() => f.fields({
   heating: f.optional(f.fields({
     fuel: f.word(fuelNames, 'what heats the house'),
     efficiency: f.number('fraction', { min: 0.2, max: 6 }, 'heat out over fuel in: AFUE 80 % is 0.8; a heat pump its seasonal COP, HSPF ÷ 3.412', { examples: [0.8, 2.4] }),
@@ -30,9 +30,9 @@ export const energySchema = f.fields({
   winterMeanF: f.optional(f.number('°F', { min: -30, max: 64 }, 'mean outdoor temperature of the heating season', { examples: [33] })),
   winterDesignF: f.optional(f.number('°F', { min: -60, max: 60 }, 'winter design temperature', { examples: [-4] })),
   infiltrationZone: f.optional(f.number('zone', { min: 1, max: 4, whole: true }, 'zone of the N-factor map of 1987; a second method is printed beside the first', { examples: [2] })),
-}, 'climate and fuel: what a year’s saving is worth')
+}, 'climate and fuel: what a year’s saving is worth'))
 
-export const ventilationSchema = f.fields({
+export const ventilationSchema = f.later(() => f.fields({
   standard: f.word(['62.2-2013', '62.2-2016', '62.2-2019'] as const, 'edition of ASHRAE 62.2'),
   wsf: f.number('factor', { min: 0.2, max: 1.5 }, 'weather and shielding factor of the nearest station, from the standard', { examples: [0.6] }),
   fan: f.optional(f.word(['exhaust', 'balanced'] as const, 'how the house would be ventilated', { default: 'exhaust' })),
@@ -40,10 +40,10 @@ export const ventilationSchema = f.fields({
   exteriorShare: f.optional(f.number('fraction', { min: 0.1, max: 1 }, 'share of the envelope that is outdoors; a detached house 1', { examples: [0.75], default: 1 })),
   baths: f.optional(f.list(f.fields({ fanCfm: f.optional(f.number('cfm', { min: 0, max: 1000 }, 'its fan, measured; 0 none', { default: 0 })), window: f.optional(f.yesNo('a window that opens', { default: 'no' })) }, 'one bath with tub or shower'), 'baths, for the deficit of local exhaust', { max: 20 })),
   kitchen: f.optional(f.fields({ fanCfm: f.optional(f.number('cfm', { min: 0, max: 2000 }, 'hood that blows outdoors, measured; 0 none', { default: 0 })), window: f.optional(f.yesNo('a window that opens', { default: 'no' })) }, 'kitchen')),
-}, 'fresh air after sealing, by ASHRAE 62.2')
+}, 'fresh air after sealing, by ASHRAE 62.2'))
 
-export type Energy = f.Static<typeof energySchema>
-export type Ventilation = f.Static<typeof ventilationSchema>
+export type Energy = f.StaticOf<typeof energySchema>
+export type Ventilation = f.StaticOf<typeof ventilationSchema>
 
 /** Invented, for a new job file. */
 export const energy = { sample: { heating: { fuel: 'gas', efficiency: 0.8, price: 1.12 }, cooling: { seer: 13 }, station: 'USW00014933' } satisfies Energy }

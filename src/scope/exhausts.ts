@@ -12,15 +12,15 @@ import { drafts, hasVent, type Appliance } from './appliances.ts'
 import { draftLimit } from './draft-limit.ts'
 import { itself, TIGHTENING, type Found, type Gate, type Measure, type Task } from './kind.ts'
 
-export const exhaustSchema = f.fields({
+export const exhaustSchema = f.later(() => f.fields({
   id: f.id('short name', { examples: ['hood'] }),
   kind: f.word(['bath-fan', 'hood', 'dryer', 'central-vacuum', 'power-attic-fan', 'whole-house-fan'] as const, 'what it is'),
   at: f.text('where, in your words', { examples: ['kitchen'] }),
   cfm: f.optional(f.number('cfm', { above: 0, max: 5000 }, 'air it moves at its highest step, measured or by its label', { examples: [600] })),
   measured: f.optional(f.yesNo('cfm was measured, not read from the label', { default: 'no' })),
   disabled: f.optional(f.yesNo('a powered attic fan whose power is off for good', { default: 'no' })),
-}, 'one fan that blows outdoors')
-export type Exhaust = f.Static<typeof exhaustSchema>
+}, 'one fan that blows outdoors'))
+export type Exhaust = f.StaticOf<typeof exhaustSchema>
 
 /** `flame`: something in the house burns fuel on room air. */
 export function exhaustMeasure({ item, at }: Found<Exhaust>, flame: boolean, books: Books): Measure {

@@ -1,5 +1,5 @@
 // The kinds, in the order in which a reference lists them. A kind is a file here and a line in this list.
-import type { Static } from '../fields/index.ts'
+import type { StaticOf } from '../fields/index.ts'
 import { openFloor } from './areas/open-floor.ts'
 import { deckedFloor } from './areas/decked-floor.ts'
 import { kneeWallFloor } from './areas/knee-wall-floor.ts'
@@ -59,11 +59,11 @@ export const areaKinds = [openFloor, deckedFloor, kneeWallFloor, kneeWall, slope
 export const openingKinds = [topPlate, recessedLight, chimney, droppedSoffit, hatch, wireHole, pipe, plumbingStack, ceilingBox, openStudBay, ductBoot, openChase, exhaustFan, pullDownStair, atticDoor, metalFlue, combustionAirOpening, heatProducingDevice, waterLine, wallCap, skylightShaft, wholeHouseFan, coolerOpening, solarTube, abandonedOpening, plankCeiling, fireGap, sprinklerHead] as const
 export const hazardKinds = [vermiculite, knobAndTube, openSplice, wetWood, mold, animals, suspectDuctWrap, damagedFlue, unventedRoof, gasLeak, carbonMonoxide, leadPaint, damagedFraming, recalledItem, solarWiring, radon, sensitiveOccupant] as const
 
-export type Area = Static<(typeof areaKinds)[number]['schema']>
+export type Area = StaticOf<(typeof areaKinds)[number]['schema']>
 /** A floor under a roof edge. */
 export type FloorArea = Extract<Area, { readonly heelIn: number }>
 export const hasEaves = (a: Area): a is FloorArea => 'heelIn' in a
-export type Opening = Static<(typeof openingKinds)[number]['schema']>
-export type Hazard = Static<(typeof hazardKinds)[number]['schema']>
+export type Opening = StaticOf<(typeof openingKinds)[number]['schema']>
+export type Hazard = StaticOf<(typeof hazardKinds)[number]['schema']>
 /** A ceiling whose goal is that of the job unless it has its own. */
 export const hasCeilingGoal = (a: Area): boolean => a.kind === 'open-floor' || a.kind === 'decked-floor' || a.kind === 'knee-wall-floor' || a.kind === 'slope'

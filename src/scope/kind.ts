@@ -178,7 +178,7 @@ export interface OpeningAround { readonly area: AreaAround; readonly house: { re
 export interface Kind<S extends TObject = TObject, Around = unknown> {
   readonly kind: string
   readonly title: string
-  readonly schema: S
+  readonly schema: () => S
   /** A valid item. */
   readonly sample: Static<S>
   /** A faulty item, and the code of the finding it must raise. */
@@ -203,7 +203,7 @@ export interface OnSight { readonly sign: string; readonly act: string; readonly
 export interface HazardKind<S extends TObject = TObject> {
   readonly kind: string
   readonly title: string
-  readonly schema: S
+  readonly schema: () => S
   readonly sample: Static<S>
   readonly wrong: { readonly item: unknown; readonly code: string }
   readonly clearable: readonly Clearable[]

@@ -9,7 +9,7 @@ import { fromRow } from '../reference/table.ts'
 import { exactly, given, overList, work, type Line, type Quantity } from '../units/quantity.ts'
 import { part } from './kind.ts'
 
-export const layerSchema = f.fields({
+export const layerSchema = f.later(() => f.fields({
   fill: f.word(fills.rows.map(r => r.fill), 'what the layer is', { examples: ['fiberglass-batt'] }),
   depthIn: f.list(f.inches(60, 'one probe, ruler to the ceiling plane, away from hatch and eaves', { min: 0 }), 'probes, five or more', { min: 1, max: 100 }),
   condition: f.word(['good', 'fair', 'poor', 'failed'] as const, 'batts: good, fair or poor by their gaps; loose fill: good; failed = counts for nothing'),
@@ -17,9 +17,9 @@ export const layerSchema = f.fields({
   facing: f.optional(f.word(['none', 'kraft-down', 'kraft-up', 'poly', 'foil'] as const, 'paper, foil or plastic on it: kraft-down faces the rooms; poly is a plastic sheet on top of this layer', { default: 'none' })),
   labelIn: f.optional(f.inches(24, 'thickness on the batt’s label, where it is squeezed')),
   labelR: f.optional(f.rValue('R on the batt’s label, where it is squeezed')),
-}, 'one layer of existing fill')
+}, 'one layer of existing fill'))
 
-export type LayerItem = f.Static<typeof layerSchema>
+export type LayerItem = f.StaticOf<typeof layerSchema>
 
 /** One layer as figures. */
 export interface Layer {

@@ -12,15 +12,15 @@ import { exactly, given, total, work, type Quantity } from '../units/quantity.ts
 import type { Eave } from './eaves.ts'
 import { CAUTION, itself, type Found, type Gate, type Task } from './kind.ts'
 
-export const highVentSchema = f.fields({
+export const highVentSchema = f.later(() => f.fields({
   kind: f.word(['ridge', 'gable', 'roof-vent', 'turbine', 'powered'] as const, 'what it is'),
   at: f.optional(f.text('where, in your words', { examples: ['main roof'] })),
   lengthFt: f.optional(f.feet(500, 'length of a ridge vent')),
   netFreeIn2PerFt: f.optional(f.number('in2/ft', { min: 0, max: 100 }, 'net free area of a foot of ridge vent, as marked', { examples: [18] })),
   count: f.optional(f.count(60, 'how many alike')),
   netFreeIn2: f.optional(f.number('in2', { min: 0, max: 2000 }, 'net free area of one, as marked', { examples: [50] })),
-}, 'vents near the ridge')
-export type HighVent = f.Static<typeof highVentSchema>
+}, 'vents near the ridge'))
+export type HighVent = f.StaticOf<typeof highVentSchema>
 
 /** Only what is surely wrong. */
 export function ventFaults({ item, at }: Found<HighVent>): Finding[] {

@@ -16,7 +16,7 @@ const run = async (book: 'prices' | 'company', content: object) => {
 }
 interface Range { readonly minimum?: number; readonly exclusiveMinimum?: number; readonly maximum?: number; readonly multipleOf?: number; readonly enum?: readonly string[] }
 const ends = (at: Range): readonly (number | string)[] => (at.enum ? at.enum : at.maximum === undefined ? [] : [at.minimum ?? (at.exclusiveMinimum ?? 0) + (at.multipleOf ?? 0.01), at.maximum])
-const keys = Object.entries(companySchema.properties as unknown as Record<string, Range>).flatMap(([key, at]) => ends(at).map(end => [key, end] as const))
+const keys = Object.entries(companySchema().properties as unknown as Record<string, Range>).flatMap(([key, at]) => ends(at).map(end => [key, end] as const))
 
 describe('a company file', () => {
   test('has figures to try', () => expect(keys.length).toBeGreaterThan(40))

@@ -116,7 +116,7 @@ const opening = (areas: readonly string[]): fc.Arbitrary<Opening> => fc.oneof(
 
 /** Mostly the hazards of the attic that shut one area, seldom those that shut the house. */
 const hazard = (areas: readonly string[]): fc.Arbitrary<Hazard> => fc.oneof(...hazardKinds.map(k => {
-  const schema = k.schema as unknown as Node, sample = k.sample as Readonly<Record<string, unknown>>
+  const schema = k.schema() as unknown as Node, sample = k.sample as Readonly<Record<string, unknown>>
   const keys = Object.entries(schema.properties!).filter(([key]) => key !== 'in' && key !== 'of')
   return { weight: ['vermiculite', 'gas-leak'].includes(k.kind) ? 1 : 3, arbitrary: fc.record({ ...Object.fromEntries(keys.map(([key, node]) => [key, schema.required?.includes(key) ? near(node, sample[key]) : sometimes(near(node, sample[key]))])),
     ...(schema.properties!['in'] ? { in: fc.oneof({ weight: 1, arbitrary: fc.constant(undefined) }, { weight: 4, arbitrary: fc.constantFrom(...areas) }) } : {}) }).map(clean) as unknown as fc.Arbitrary<Hazard> }

@@ -33,7 +33,7 @@ const STATES: Readonly<Record<string, readonly [count: number, warmest: number, 
 
 describe('the county maps', () => {
   test('hold the states that a job file can name, and 3,142 counties (US Census Bureau)', () => {
-    expect([...states].sort()).toEqual((jobSchema.properties.house.properties.state as unknown as { enum: string[] }).enum.slice().sort())
+    expect([...states].sort()).toEqual((jobSchema().properties.house.properties.state as unknown as { enum: string[] }).enum.slice().sort())
     expect(all).toHaveLength(3142)
   })
   test.each(Object.entries(STATES))('%s has its counties, and the zones of the code’s table', (state, [count, warmest, coldest]) => {

@@ -22,7 +22,7 @@ const OUTSIDE: Readonly<Record<string, readonly string[]>> = {
 /** Each library in the folders that may use it. */
 const LIBRARIES: Readonly<Record<string, readonly string[]>> = {
   '@sinclair/typebox': ['src/fields/'], yaml: ['src/files/yaml.ts', 'src/files/open-ends.ts', 'src/files/yaml-edit.ts', 'src/job/yaml.ts'], 'csv-parse/sync': ['src/books/import-read.ts'], 'js-yaml': ['src/files/quick-yaml.ts'], commander: ['src/cli/'], chalk: ['src/papers/terminal'], 'cli-table3': ['src/papers/terminal'], 'string-width': ['src/papers/terminal'],
-  'node:fs': ['src/cli/io.ts'], 'node:v8': ['src/cli/io.ts'], 'node:path': ['src/cli/'], 'node:crypto': ['src/cli/reprice/keeper.ts'], 'node:os': ['src/cli/reprice/threads.ts'], 'node:worker_threads': ['src/cli/reprice/threads.ts', 'src/cli/reprice/serve.ts'],
+  'node:fs': ['src/cli/io.ts'], 'node:buffer': ['src/files/yaml.ts'], 'node:v8': ['src/cli/io.ts'], 'node:path': ['src/cli/'], 'node:crypto': ['src/cli/reprice/keeper.ts'], 'node:os': ['src/cli/reprice/threads.ts'], 'node:worker_threads': ['src/cli/reprice/threads.ts', 'src/cli/reprice/serve.ts'],
 }
 
 const all = sources.flatMap(imports)

@@ -12,8 +12,8 @@ export const CLOSEOUT_SCHEMA_BESIDE = 'lidwork-closeout.schema.json'
 const COMMENT = 60
 /** A line to fill in, and what the estimate says of it. */
 const asked = (line: string, comment: string): string => (comment === '' ? line : `${line.padEnd(COMMENT)}  # ${comment.replaceAll('\n', ' ')}`)
-const says = (key: string): string => capital(node(closeoutSchema).properties![key]!.description!)
-const inside = (key: string): Node => { const n = node(closeoutSchema).properties![key]!; return n.items ?? n }
+const says = (key: string): string => capital(node(closeoutSchema()).properties![key]!.description!)
+const inside = (key: string): Node => { const n = node(closeoutSchema()).properties![key]!; return n.items ?? n }
 /** What the keys mean, from the schema. */
 const meanings = (key: string): string[] => Object.entries(inside(key).properties ?? {}).flatMap(([k, at]) => wrapped(`${k}: ${at.description ?? ''}${at.enum ? ` (${at.enum.join(', ')})` : ''}`, ''))
 const list = (key: string, lines: readonly string[]): string[] => (lines.length === 0 ? [`# ${key}: []`] : [`${key}:`, ...lines])
@@ -46,6 +46,6 @@ export function newCloseout(e: EstimateOut, job: JobFile, jobFile: string): stri
     section(says('mends'), list('mends', mends)),
     section(says('hours'), [...wrapped('Two people for one hour are 2. Write 0 for a task that was not done.', ''), ...list('hours', e.tasks.filter(t => t.personHours > 0).map(t => asked(`  - {task: ${t.id}, personHours: ${BLANK}}`, `${t.personHours}, ${phaseWords[t.phase]}`))), '# unplanned:', `#   - {what: second trip, personHours: ${BLANK}}`]),
     section(says('materials'), [...meanings('materials'), ...list('materials', e.materials.filter(m => !bags.has(m.item)).map(m => asked(`  - {item: ${m.item}, used: ${BLANK}}`, `${m.charged} ${m.buyUnit}`)))]),
-    section('Money', [...['costs', 'soldFor', 'changes'].flatMap(key => wrapped(`${key}: ${node(closeoutSchema).properties![key]!.description!}`, '')), `# costs: [{what: dump fee, of: other, paid: ${BLANK}}]`, ...(e.price.totalCents === undefined ? [] : [`# soldFor: ${e.price.totalCents / 100}`]), `# changes: [{what: ${BLANK}, price: ${BLANK}}]`, '# freshAirChoice: papers/fan-declined.pdf']),
+    section('Money', [...['costs', 'soldFor', 'changes'].flatMap(key => wrapped(`${key}: ${node(closeoutSchema()).properties![key]!.description!}`, '')), `# costs: [{what: dump fee, of: other, paid: ${BLANK}}]`, ...(e.price.totalCents === undefined ? [] : [`# soldFor: ${e.price.totalCents / 100}`]), `# changes: [{what: ${BLANK}, price: ${BLANK}}]`, '# freshAirChoice: papers/fan-declined.pdf']),
   ].join('\n').trimEnd() + '\n'
 }

@@ -62,12 +62,12 @@ const says = (at: Sub): string => meaning({ ...at, description: (at.description 
 export const boxesOf = (schema: Node): Box[] => Object.entries(schema.properties ?? {}).filter(([, at]) => at.const === undefined)
   .map(([key, at]) => ({ key, says: says(at as Sub), needed: schema.required?.includes(key) ?? false, fill: fillOf(key, at as Sub) }))
 
-interface Kind { readonly kind: string; readonly title: string; readonly schema: TSchema }
-const ofKind = (key: string, k: Kind, entries: number, more: Partial<Block> = {}): Block => ({ key, title: k.title, kind: k.kind, boxes: boxesOf(node(k.schema)), entries, ...more })
+interface Kind { readonly kind: string; readonly title: string; readonly schema: () => TSchema }
+const ofKind = (key: string, k: Kind, entries: number, more: Partial<Block> = {}): Block => ({ key, title: k.title, kind: k.kind, boxes: boxesOf(node(k.schema())), entries, ...more })
 
 /** Every key of the job file but those of the office, in its order. */
 export function surveySheet({ areas, lines }: SurveyPlan): Block[] {
-  return Object.entries(node(jobSchema).properties ?? {}).filter(([key]) => !(OFFICE as readonly string[]).includes(key)).flatMap(([key, at]): Block[] => {
+  return Object.entries(node(jobSchema()).properties ?? {}).filter(([key]) => !(OFFICE as readonly string[]).includes(key)).flatMap(([key, at]): Block[] => {
     const [title = '', none] = capital(at.description ?? '').split('; [] =')
     // Looked for and not there, or seen: one row to a hazard answers both.
     if (key === 'notFound') return []

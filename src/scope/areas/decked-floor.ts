@@ -18,7 +18,7 @@ const PER_100 = 'ft2'
 
 export const deckedFloor = area({
   kind: 'decked-floor', title: 'Floor under boards',
-  schema: f.item('decked-floor', 'Floor under boards', {
+  schema: () => f.item('decked-floor', 'Floor under boards', {
     ...floorKeys,
     deck: f.word(['screwed', 'nailed'] as const, 'how the boards are fastened'),
     way: f.word(['lift', 'under'] as const, 'lift the boards, blow, lay them back; or dense-pack under them through drilled holes'),

@@ -4,7 +4,7 @@ import { leftOutKeys, lineTakeoff } from '../left-out.ts'
 
 export const garage = area({
   kind: 'garage', title: 'Ceiling over a garage, left out',
-  schema: f.item('garage', 'Ceiling over a garage, left out', leftOutKeys),
+  schema: () => f.item('garage', 'Ceiling over a garage, left out', leftOutKeys),
   sample: { kind: 'garage', id: 'garage', rectanglesFt: [[20, 22]], beside: 'main', lineFt: 22, joistIn: 5.5, headroomIn: 62 },
   wrong: { item: { kind: 'garage', id: 'garage', rectanglesFt: [[20, 22]], lineFt: 22, joistIn: 5.5, headroomIn: 62 }, code: 'key-missing' },
   // Exhaust and fuel of the garage stay out of the house; the wall keeps its rating.

@@ -5,7 +5,7 @@ import { floorFaults, floorKeys, floorTakeoff } from './open-floor.ts'
 
 export const kneeWallFloor = area({
   kind: 'knee-wall-floor', title: 'Floor behind a knee wall',
-  schema: f.item('knee-wall-floor', 'Floor behind a knee wall', {
+  schema: () => f.item('knee-wall-floor', 'Floor behind a knee wall', {
     ...floorKeys,
     ...blockKeys,
   }),

@@ -21,7 +21,7 @@ function wallBatt(depthIn: number, books: Books): Product {
 
 export const kneeWall = area({
   kind: 'knee-wall', title: 'Knee wall',
-  schema: f.item('knee-wall', 'Knee wall', {
+  schema: () => f.item('knee-wall', 'Knee wall', {
     id: areaId,
     lengthFt: f.feet(500, 'length of the wall', { examples: [22] }),
     heightFt: f.feet(20, 'height of the wall', { examples: ["4'2"] }),
@@ -31,7 +31,7 @@ export const kneeWall = area({
     webs: websKey,
     rValue: goalKey,
     beside: f.optional(f.id('floor that it stands on: its back is closed before that floor is blown, and what stops the one stops the other', { examples: ['eaves-east'] })),
-    existing: f.list(layerSchema, 'batts between the studs; [] = bare', { max: 2 }),
+    existing: f.list(layerSchema(), 'batts between the studs; [] = bare', { max: 2 }),
   }),
   sample: { kind: 'knee-wall', id: 'knee', lengthFt: 22, heightFt: 4, studs: { size: '2x4', spacingIn: 16 }, headroomIn: 44, existing: [{ fill: 'fiberglass-batt', depthIn: [3.5], condition: 'poor', action: 'remove' }] },
   wrong: { item: { kind: 'knee-wall', id: 'knee', lengthFt: 22, heightFt: 40, studs: { size: '2x4', spacingIn: 16 }, headroomIn: 44, existing: [] }, code: 'number-out-of-range' },

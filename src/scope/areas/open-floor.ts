@@ -28,7 +28,7 @@ export const floorKeys = {
   leaveOut: f.optional(f.list(f.fields({ what: f.text('what it is', { examples: ['stair head'] }), areaFt2: f.number('ft2', { above: 0, max: 50000 }, 'area not to be filled') }, 'a part left out'), 'parts of the rectangles that are not filled')),
   unseenFt2: f.optional(f.number('ft2', { above: 0, max: 50000 }, 'floor nobody could look at: its openings are not in this file', { examples: [120] })),
   joists: framingKey('the ceiling joist or bottom chord'),
-  ceiling: ceilingKey,
+  ceiling: ceilingKey(),
   roofPitch: f.number('rise in 12', { above: 0, max: 24 }, 'roof slope over the eave', { examples: [5] }),
   heelIn: f.inches(60, 'ceiling plane to underside of the roof deck, at the outer edge of the plate', { examples: ['5 1/2'] }),
   wallIn: f.optional(f.inches(24, 'thickness of the outside wall', { default: 4.5 })),
@@ -36,15 +36,15 @@ export const floorKeys = {
   headroomIn: headroomKey,
   webs: websKey,
   rValue: goalKey,
-  existing: f.list(layerSchema, 'existing fill from the ceiling up; [] = bare', { max: 10 }),
+  existing: f.list(layerSchema(), 'existing fill from the ceiling up; [] = bare', { max: 10 }),
 }
 
-export const openFloorSchema = f.item('open-floor', 'Open attic floor', {
+export const openFloorSchema = f.later(() => f.item('open-floor', 'Open attic floor', {
   ...floorKeys,
   cover: f.optional(f.word(['blow', 'batts', 'none'] as const, 'blow loose fill, lay unfaced batts over, or leave it as it is', { default: 'blow' })),
-})
+}))
 
-export type OpenFloor = f.Static<typeof openFloorSchema>
+export type OpenFloor = f.StaticOf<typeof openFloorSchema>
 /** What all floors have, whatever their kind. */
 export type Floor = f.Static<ReturnType<typeof floorFields>>
 const floorFields = () => f.fields(floorKeys, 'a floor')

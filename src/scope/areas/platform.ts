@@ -13,11 +13,11 @@ import { layerSchema } from '../layers.ts'
 
 export const platform = area({
   kind: 'platform', title: 'Storage platform that stays as it is',
-  schema: f.item('platform', 'Storage platform that stays as it is', {
+  schema: () => f.item('platform', 'Storage platform that stays as it is', {
     id: areaId, rectanglesFt: rectanglesKey, ...fromKey,
     joists: framingKey('the joists under it'),
     headroomIn: headroomKey, webs: websKey,
-    existing: f.list(layerSchema, 'fill under the boards, as far as you could look; [] = bare', { max: 5 }),
+    existing: f.list(layerSchema(), 'fill under the boards, as far as you could look; [] = bare', { max: 5 }),
   }),
   sample: { kind: 'platform', id: 'platform', rectanglesFt: [[8, 8]], beside: 'main', joists: { size: '2x6', spacingIn: 16 }, headroomIn: 70, existing: [] },
   wrong: { item: { kind: 'platform', id: 'platform', rectanglesFt: [[8, 8]], beside: 'main', joists: { size: '2x7', spacingIn: 16 }, headroomIn: 70, existing: [] }, code: 'word-unknown' },

@@ -16,19 +16,19 @@ import { layerSchema } from '../layers.ts'
 
 export const slope = area({
   kind: 'slope', title: 'Sloped ceiling between knee wall and top',
-  schema: f.item('slope', 'Sloped ceiling between knee wall and top', {
+  schema: () => f.item('slope', 'Sloped ceiling between knee wall and top', {
     id: areaId,
     widthFt: f.feet(500, 'along the ridge', { examples: [22] }),
     runFt: f.feet(40, 'along the rafter, from the knee wall to the top', { examples: [6] }),
     rafters: framingKey('the rafters'),
-    ceiling: ceilingKey,
+    ceiling: ceilingKey(),
     chute: f.yesNo('a vent chute is kept under the deck, from the eave to the top'),
     chuteIn: f.optional(f.inches(6, 'air kept in the chute', { default: 1 })),
     wetRoomBelow: f.yesNo('a bath, kitchen or laundry under it'),
     headroomIn: headroomKey,
     webs: websKey,
     rValue: goalKey,
-    existing: f.list(layerSchema, 'batts in the slope that stay; [] = empty', { max: 2 }),
+    existing: f.list(layerSchema(), 'batts in the slope that stay; [] = empty', { max: 2 }),
   }),
   sample: { kind: 'slope', id: 'slope-east', widthFt: 22, runFt: 6, rafters: { size: '2x6', spacingIn: 16 }, ceiling: { board: 'gypsum', thicknessIn: 0.5, condition: 'sound' }, chute: 'yes', wetRoomBelow: 'no', headroomIn: 44, existing: [] },
   wrong: { item: { kind: 'slope', id: 'slope-east', widthFt: 22, runFt: 6, rafters: { size: '2x6', spacingIn: 16 }, ceiling: { board: 'gypsum', thicknessIn: 0.5, condition: 'sound' }, chute: 'maybe', wetRoomBelow: 'no', headroomIn: 44, existing: [] }, code: 'word-unknown' },

@@ -9,7 +9,7 @@ const WHY = {
 
 export const animals = hazard({
   kind: 'animals', title: 'Animals or their droppings',
-  schema: f.item('animals', 'Animals or their droppings', { ...seenAt('at the gable vent'), what: f.word(['animals', 'droppings', 'bats'] as const, 'what was seen'), extent: f.optional(f.word(['few', 'many'] as const, 'of droppings: a few, old and dry, in one place, no nest; or more', { default: 'many' })) }),
+  schema: () => f.item('animals', 'Animals or their droppings', { ...seenAt('at the gable vent'), what: f.word(['animals', 'droppings', 'bats'] as const, 'what was seen'), extent: f.optional(f.word(['few', 'many'] as const, 'of droppings: a few, old and dry, in one place, no nest; or more', { default: 'many' })) }),
   sample: { kind: 'animals', in: 'main', at: 'at the gable vent', what: 'droppings' },
   wrong: { item: { kind: 'animals', at: 'gable', what: 'squirrels' }, code: 'word-unknown' },
   clearable,

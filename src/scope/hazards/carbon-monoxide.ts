@@ -13,7 +13,7 @@ export const coLevels = (books: Books) => ({
 
 export const carbonMonoxide = hazard({
   kind: 'carbon-monoxide', title: 'Carbon monoxide in the rooms',
-  schema: f.item('carbon-monoxide', 'Carbon monoxide in the rooms', { at: f.text('where it was read', { examples: ['hall'] }), coPpm: f.number('ppm', { above: 0, max: 5000 }, 'highest reading in the air of the rooms', { examples: [12] }) }),
+  schema: () => f.item('carbon-monoxide', 'Carbon monoxide in the rooms', { at: f.text('where it was read', { examples: ['hall'] }), coPpm: f.number('ppm', { above: 0, max: 5000 }, 'highest reading in the air of the rooms', { examples: [12] }) }),
   sample: { kind: 'carbon-monoxide', at: 'hall', coPpm: 40 },
   wrong: { item: { kind: 'carbon-monoxide', at: 'hall', coPpm: 0 }, code: 'number-out-of-range' },
   clearable,

@@ -6,7 +6,7 @@ const clearable: readonly Clearable[] = [{ kind: 'chimney-letter', outside: true
 
 export const damagedFlue = hazard({
   kind: 'damaged-flue', title: 'Damaged chimney, flue or vent',
-  schema: f.item('damaged-flue', 'Damaged chimney, flue or vent', { ...seenAt('brick open above the ceiling') }),
+  schema: () => f.item('damaged-flue', 'Damaged chimney, flue or vent', { ...seenAt('brick open above the ceiling') }),
   sample: { kind: 'damaged-flue', in: 'main', at: 'brick open above the ceiling' },
   wrong: { item: { kind: 'damaged-flue', in: 'main' }, code: 'key-missing' },
   clearable,

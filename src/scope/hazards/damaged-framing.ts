@@ -6,7 +6,7 @@ const clearable: readonly Clearable[] = [{ kind: 'engineer-letter', license: tru
 
 export const damagedFraming = hazard({
   kind: 'damaged-framing', title: 'Cut trusses or rafters, rotted deck',
-  schema: f.item('damaged-framing', 'Cut trusses or rafters, rotted deck', { ...seenAt('truss cut for the old furnace') }),
+  schema: () => f.item('damaged-framing', 'Cut trusses or rafters, rotted deck', { ...seenAt('truss cut for the old furnace') }),
   sample: { kind: 'damaged-framing', in: 'main', at: 'truss cut for the old furnace' },
   wrong: { item: { kind: 'damaged-framing', in: 'main' }, code: 'key-missing' },
   clearable,

@@ -5,7 +5,7 @@ const clearable: readonly Clearable[] = [{ kind: 'utility-letter', outside: true
 
 export const gasLeak = hazard({
   kind: 'gas-leak', title: 'Smell or reading of gas',
-  schema: f.item('gas-leak', 'Smell or reading of gas', { at: f.text('where, in your words', { examples: ['at the furnace valve'] }) }),
+  schema: () => f.item('gas-leak', 'Smell or reading of gas', { at: f.text('where, in your words', { examples: ['at the furnace valve'] }) }),
   sample: { kind: 'gas-leak', at: 'at the furnace valve' },
   wrong: { item: { kind: 'gas-leak' }, code: 'key-missing' },
   clearable,

@@ -6,7 +6,7 @@ export const wiringPapers: readonly Clearable[] = [{ kind: 'electrician-letter',
 
 export const knobAndTube = hazard({
   kind: 'knob-and-tube', title: 'Knob-and-tube wiring, live or not known to be dead',
-  schema: f.item('knob-and-tube', 'Knob-and-tube wiring, live or not known to be dead', {
+  schema: () => f.item('knob-and-tube', 'Knob-and-tube wiring, live or not known to be dead', {
     ...seenAt('over the front rooms'), state: f.word(['live', 'unknown'] as const, 'what a tester said; dead only by an electrician’s letter, under clearances'),
   }),
   sample: { kind: 'knob-and-tube', in: 'main', at: 'over the front rooms', state: 'unknown' },

@@ -9,7 +9,7 @@ const yearOf = (books: { start(id: string, value: number, unit: 'year', what: st
 
 export const leadPaint = hazard({
   kind: 'lead-paint', title: 'Painted surfaces that the work will cut or break',
-  schema: f.item('lead-paint', 'Painted surfaces that the work will cut or break', { ...seenAt('new hatch in the hall ceiling'), disturbedFt2: f.number('ft2', { min: 0, max: 1000 }, 'painted surface cut, broken or sanded in one room', { examples: [6] }) }),
+  schema: () => f.item('lead-paint', 'Painted surfaces that the work will cut or break', { ...seenAt('new hatch in the hall ceiling'), disturbedFt2: f.number('ft2', { min: 0, max: 1000 }, 'painted surface cut, broken or sanded in one room', { examples: [6] }) }),
   sample: { kind: 'lead-paint', in: 'main', at: 'new hatch in the hall ceiling', disturbedFt2: 6 },
   wrong: { item: { kind: 'lead-paint', at: 'hall', disturbedFt2: -1 }, code: 'number-out-of-range' },
   clearable,

@@ -6,7 +6,7 @@ const clearable: readonly Clearable[] = [{ kind: 'remediation-letter', outside: 
 
 export const mold = hazard({
   kind: 'mold', title: 'Visible mold',
-  schema: f.item('mold', 'Visible mold', { ...seenAt('north sheathing'), areaFt2: f.number('ft2', { above: 0, max: 10000 }, 'how much of it, all patches together', { examples: [25] }) }),
+  schema: () => f.item('mold', 'Visible mold', { ...seenAt('north sheathing'), areaFt2: f.number('ft2', { above: 0, max: 10000 }, 'how much of it, all patches together', { examples: [25] }) }),
   sample: { kind: 'mold', in: 'main', at: 'north sheathing', areaFt2: 10 },
   wrong: { item: { kind: 'mold', at: 'north sheathing', areaFt2: 0 }, code: 'number-out-of-range' },
   clearable,

@@ -9,7 +9,7 @@ const WORDS = { splice: 'open splices', box: 'boxes without covers', cable: 'dam
 
 export const openSplice = hazard({
   kind: 'open-splice', title: 'Open splices, uncovered boxes, damaged cable',
-  schema: f.item('open-splice', 'Open splices, uncovered boxes, damaged cable', {
+  schema: () => f.item('open-splice', 'Open splices, uncovered boxes, damaged cable', {
     ...seenAt('above the bath'), count: f.count(99, 'how many'), what: f.optional(f.word(['splice', 'box', 'cable'] as const, 'open splice, box without its cover, damaged cable', { default: 'splice' })),
   }),
   sample: { kind: 'open-splice', in: 'main', at: 'above the bath', count: 2 },

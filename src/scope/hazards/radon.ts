@@ -3,7 +3,7 @@ import { hazard } from '../kind.ts'
 
 export const radon = hazard({
   kind: 'radon', title: 'Radon known in the house',
-  schema: f.item('radon', 'Radon known in the house', { at: f.text('where it was measured', { examples: ['cellar'] }), radonPciL: f.number('pCi/L', { above: 0, max: 500 }, 'measured level', { examples: [5] }) }),
+  schema: () => f.item('radon', 'Radon known in the house', { at: f.text('where it was measured', { examples: ['cellar'] }), radonPciL: f.number('pCi/L', { above: 0, max: 500 }, 'measured level', { examples: [5] }) }),
   sample: { kind: 'radon', at: 'cellar', radonPciL: 5 },
   wrong: { item: { kind: 'radon', at: 'cellar', radonPciL: 0 }, code: 'number-out-of-range' },
   clearable: [],

@@ -8,7 +8,7 @@ const clearable: readonly Clearable[] = [{ kind: 'trade-repair', license: true, 
 
 export const recalledItem = hazard({
   kind: 'recalled-item', title: 'Recalled fan, heater or fixture; old gas connector',
-  schema: f.item('recalled-item', 'Recalled fan, heater or fixture; old gas connector', { ...seenAt('bath fan of 1994'), what: f.text('maker’s model, or what it is', { examples: ['gas connector of one piece, from before 1973'] }) }),
+  schema: () => f.item('recalled-item', 'Recalled fan, heater or fixture; old gas connector', { ...seenAt('bath fan of 1994'), what: f.text('maker’s model, or what it is', { examples: ['gas connector of one piece, from before 1973'] }) }),
   sample: { kind: 'recalled-item', in: 'main', at: 'bath', what: 'fan on a recall list' },
   wrong: { item: { kind: 'recalled-item', in: 'main', at: 'bath' }, code: 'key-missing' },
   clearable,

@@ -5,7 +5,7 @@ const WHY = { oxygen: 'oxygen in use: no foam, no spark, no flame near it', infa
 
 export const sensitiveOccupant = hazard({
   kind: 'sensitive-occupant', title: 'Somebody in the house who bears foam, dust or solvents badly',
-  schema: f.item('sensitive-occupant', 'Somebody in the house who bears foam, dust or solvents badly', { at: f.text('who, in your words', { examples: ['grandmother'] }), what: f.word(['oxygen', 'infant', 'asthma', 'foam-reaction'] as const, 'what it is') }),
+  schema: () => f.item('sensitive-occupant', 'Somebody in the house who bears foam, dust or solvents badly', { at: f.text('who, in your words', { examples: ['grandmother'] }), what: f.word(['oxygen', 'infant', 'asthma', 'foam-reaction'] as const, 'what it is') }),
   sample: { kind: 'sensitive-occupant', at: 'grandmother', what: 'oxygen' },
   wrong: { item: { kind: 'sensitive-occupant', at: 'grandmother', what: 'old' }, code: 'word-unknown' },
   clearable: [],

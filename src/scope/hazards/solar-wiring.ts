@@ -4,7 +4,7 @@ import { hazard } from '../kind.ts'
 
 export const solarWiring = hazard({
   kind: 'solar-wiring', title: 'Wiring or boxes of a solar system in the attic',
-  schema: f.item('solar-wiring', 'Wiring or boxes of a solar system in the attic', { ...seenAt('conduit along the ridge') }),
+  schema: () => f.item('solar-wiring', 'Wiring or boxes of a solar system in the attic', { ...seenAt('conduit along the ridge') }),
   sample: { kind: 'solar-wiring', in: 'main', at: 'conduit along the ridge' },
   wrong: { item: { kind: 'solar-wiring', in: 'main' }, code: 'key-missing' },
   clearable: [],

@@ -7,7 +7,7 @@ const TOUCHING: readonly Phase[] = ['ducts', 'wrap']
 
 export const suspectDuctWrap = hazard({
   kind: 'suspect-duct-wrap', title: 'Duct wrap or tape that may hold asbestos',
-  schema: f.item('suspect-duct-wrap', 'Duct wrap or tape that may hold asbestos', { ...seenAt('boot of the den'), of: f.optional(f.id('duct it lies on, by its id; left out, every duct of the area')) }),
+  schema: () => f.item('suspect-duct-wrap', 'Duct wrap or tape that may hold asbestos', { ...seenAt('boot of the den'), of: f.optional(f.id('duct it lies on, by its id; left out, every duct of the area')) }),
   sample: { kind: 'suspect-duct-wrap', in: 'main', at: 'boot of the den' },
   wrong: { item: { kind: 'suspect-duct-wrap', in: 'main' }, code: 'key-missing' },
   clearable,

@@ -6,7 +6,7 @@ const clearable: readonly Clearable[] = [{ kind: 'designer-letter', outside: tru
 
 export const unventedRoof = hazard({
   kind: 'unvented-roof', title: 'Roof insulated at its deck, attic without vents by design',
-  schema: f.item('unvented-roof', 'Roof insulated at its deck, attic without vents by design', { ...seenAt('spray foam under the whole deck') }),
+  schema: () => f.item('unvented-roof', 'Roof insulated at its deck, attic without vents by design', { ...seenAt('spray foam under the whole deck') }),
   sample: { kind: 'unvented-roof', in: 'main', at: 'spray foam under the whole deck' },
   wrong: { item: { kind: 'unvented-roof', in: 'main' }, code: 'key-missing' },
   clearable,

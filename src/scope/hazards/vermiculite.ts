@@ -16,7 +16,7 @@ export const vermiculiteGate = (where: string, path: string): Gate => ({
 
 export const vermiculite = hazard({
   kind: 'vermiculite', title: 'Vermiculite, seen or suspected',
-  schema: f.item('vermiculite', 'Vermiculite, seen or suspected', { ...seenAt('under the batts, north end'), seen: f.optional(f.text('what was seen')) }),
+  schema: () => f.item('vermiculite', 'Vermiculite, seen or suspected', { ...seenAt('under the batts, north end'), seen: f.optional(f.text('what was seen')) }),
   sample: { kind: 'vermiculite', in: 'main', at: 'under the batts' },
   wrong: { item: { kind: 'vermiculite', in: 'main' }, code: 'key-missing' },
   clearable,

@@ -6,7 +6,7 @@ const clearable: readonly Clearable[] = [{ kind: 'dry-reading' }]
 
 export const wetWood = hazard({
   kind: 'wet-wood', title: 'Active leak, wet wood, frost',
-  schema: f.item('wet-wood', 'Active leak, wet wood, frost', {
+  schema: () => f.item('wet-wood', 'Active leak, wet wood, frost', {
     ...seenAt('roof deck at the valley'), cause: f.word(['roof', 'plumbing', 'condensation', 'frost', 'unknown'] as const, 'where the water comes from'),
   }),
   sample: { kind: 'wet-wood', in: 'main', at: 'roof deck at the valley', cause: 'roof' },

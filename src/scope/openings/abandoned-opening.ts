@@ -8,7 +8,7 @@ import { hole } from '../leaks.ts'
 
 export const abandonedOpening = opening({
   kind: 'abandoned-opening', title: 'Opening that serves nothing any more',
-  schema: f.item('abandoned-opening', 'Opening that serves nothing any more', {
+  schema: () => f.item('abandoned-opening', 'Opening that serves nothing any more', {
     ...where,
     sizeIn: f.pairOf(f.inches(96, 'one side of it'), 'opening: length, width', { examples: [[14, 8]] }),
     was: f.word(['register', 'vent', 'flue', 'other'] as const, 'what it was: a register, a vent or fan, a flue or chimney'),

@@ -8,7 +8,7 @@ import { pairOf } from '../leaks.ts'
 /** It stands in a wall: no part of the ceiling, so no path of it. */
 export const atticDoor = opening({
   kind: 'attic-door', title: 'Door to the attic in a wall',
-  schema: f.item('attic-door', 'Door to the attic in a wall', {
+  schema: () => f.item('attic-door', 'Door to the attic in a wall', {
     ...where,
     sizeIn: f.pairOf(f.inches(96, 'one side of the door'), 'door: height, width', { examples: [[80, 30]] }),
     panelR: f.rValue('insulation on the door now', { examples: [0] }),

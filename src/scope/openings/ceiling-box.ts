@@ -8,7 +8,7 @@ import { pairOf } from '../leaks.ts'
 
 export const ceilingBox = opening({
   kind: 'ceiling-box', title: 'Electrical boxes in the ceiling',
-  schema: f.item('ceiling-box', 'Electrical boxes in the ceiling', {
+  schema: () => f.item('ceiling-box', 'Electrical boxes in the ceiling', {
     ...where,
     count: f.count(99, 'how many alike', { examples: [5] }),
     open: f.optional(f.yesNoUnknown('wires or splices lie open: no cover on a box that needs one', { default: 'no' })),

@@ -11,7 +11,7 @@ import { framedGap } from '../../calc/leak.ts'
 
 export const chimney = opening({
   kind: 'chimney', title: 'Masonry chimney',
-  schema: f.item('chimney', 'Masonry chimney', {
+  schema: () => f.item('chimney', 'Masonry chimney', {
     ...where,
     sizeIn: f.pairOf(f.inches(120, 'one side of the brick'), 'brick: length, width', { examples: [[17, 21]] }),
     gapIn: f.inches(12, 'brick to framing', { examples: [2] }),

@@ -9,7 +9,7 @@ const NEVER = 'Combustion air: never close, cover or narrow this opening; carbon
 /** It feeds a flame: never sealed, never covered. Its sleeve goes up before the fill comes. */
 export const combustionAirOpening = opening({
   kind: 'combustion-air-opening', title: 'Opening that feeds a flame with air',
-  schema: f.item('combustion-air-opening', 'Opening that feeds a flame with air', {
+  schema: () => f.item('combustion-air-opening', 'Opening that feeds a flame with air', {
     ...where,
     sizeIn: f.pairOf(f.inches(60, 'one side of the opening'), 'opening: length, width', { examples: [[12, 8]] }),
     sleeveIn: f.inches(60, 'its metal sleeve above the ceiling plane, 0 where it has none', { min: 0, examples: [0] }),

@@ -6,7 +6,7 @@ import { pairOf } from '../leaks.ts'
 
 export const coolerOpening = opening({
   kind: 'cooler-opening', title: 'Ceiling grille of an evaporative cooler, or its relief vent',
-  schema: f.item('cooler-opening', 'Ceiling grille of an evaporative cooler, or its relief vent', { ...where, sizeIn: f.pairOf(f.inches(72, 'one side of its opening'), 'opening: length, width', { examples: [[20, 20]] }), ...declinable }),
+  schema: () => f.item('cooler-opening', 'Ceiling grille of an evaporative cooler, or its relief vent', { ...where, sizeIn: f.pairOf(f.inches(72, 'one side of its opening'), 'opening: length, width', { examples: [[20, 20]] }), ...declinable }),
   sample: { kind: 'cooler-opening', in: 'main', sizeIn: [20, 20], at: 'hall' },
   wrong: { item: { kind: 'cooler-opening', in: 'main', sizeIn: [20, 20] }, code: 'key-missing' },
   leak: () => pairOf('whole-house-fan', 'stair-covered', exactly(1, 'each', 'one grille to an entry')),

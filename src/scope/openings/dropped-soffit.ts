@@ -9,7 +9,7 @@ import { rectangle } from '../../calc/leak.ts'
 
 export const droppedSoffit = opening({
   kind: 'dropped-soffit', title: 'Dropped soffit open to the attic',
-  schema: f.item('dropped-soffit', 'Dropped soffit open to the attic', {
+  schema: () => f.item('dropped-soffit', 'Dropped soffit open to the attic', {
     ...where,
     sizeFt: f.pairOf(f.feet(60, 'one side of the opening'), 'opening: length, width', { examples: [[8, 2]] }),
     ...declinable,

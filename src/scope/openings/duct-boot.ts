@@ -7,7 +7,7 @@ import { pairOf } from '../leaks.ts'
 
 export const ductBoot = opening({
   kind: 'duct-boot', title: 'Duct boots in the ceiling',
-  schema: f.item('duct-boot', 'Duct boots in the ceiling', {
+  schema: () => f.item('duct-boot', 'Duct boots in the ceiling', {
     ...where,
     count: f.count(99, 'how many alike', { examples: [7] }),
     sizeIn: f.pairOf(f.inches(48, 'one side of the boot at the ceiling'), 'boot: length, width', { examples: [[4, 10]] }),

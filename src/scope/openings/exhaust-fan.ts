@@ -22,7 +22,7 @@ const ONE_FAN = exactly(1, 'each', 'one fan to an entry')
 
 export const exhaustFan = opening({
   kind: 'exhaust-fan', title: 'Exhaust fan in the ceiling',
-  schema: f.item('exhaust-fan', 'Exhaust fan in the ceiling', {
+  schema: () => f.item('exhaust-fan', 'Exhaust fan in the ceiling', {
     ...where,
     serves: f.word(['bath', 'kitchen', 'laundry'] as const, 'what it draws from; laundry: also a dryer’s duct'),
     endsAt: f.word(['outdoors', 'attic', 'soffit'] as const, 'where its air comes out now'),

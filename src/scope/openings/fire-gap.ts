@@ -7,7 +7,7 @@ import { pairOf } from '../leaks.ts'
 
 export const fireGap = opening({
   kind: 'fire-gap', title: 'Gap at a party wall or other fire separation',
-  schema: f.item('fire-gap', 'Gap at a party wall or other fire separation', {
+  schema: () => f.item('fire-gap', 'Gap at a party wall or other fire separation', {
     ...where,
     lengthFt: f.feet(300, 'length of the gap', { examples: [28] }),
     gapIn: f.inches(1, 'width of the gap', { examples: ['3/8'] }),

@@ -9,7 +9,7 @@ import { pairOf } from '../leaks.ts'
 
 export const hatch = opening({
   kind: 'hatch', title: 'Attic hatch in the ceiling',
-  schema: f.item('hatch', 'Attic hatch in the ceiling', {
+  schema: () => f.item('hatch', 'Attic hatch in the ceiling', {
     ...where,
     sizeIn: f.pairOf(f.inches(96, 'one side of the rough opening'), 'opening: length, width', { examples: [[22, 30]] }),
     panelR: f.rValue('insulation on the hatch panel now', { examples: [0] }),

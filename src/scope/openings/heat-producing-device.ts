@@ -11,7 +11,7 @@ const OFF = 'fill off a device that gives off heat'
 
 export const heatProducingDevice = opening({
   kind: 'heat-producing-device', title: 'Device that gives off heat',
-  schema: f.item('heat-producing-device', 'Device that gives off heat', {
+  schema: () => f.item('heat-producing-device', 'Device that gives off heat', {
     ...where,
     count: f.count(99, 'how many alike', { examples: [2] }),
     sizeIn: f.pairOf(f.inches(48, 'one side of the device'), 'device on the ceiling: length, width', { examples: [[6, 4]] }),

@@ -18,7 +18,7 @@ const NOT_OURS = {
 
 export const metalFlue = opening({
   kind: 'metal-flue', title: 'Flue or vent of an appliance',
-  schema: f.item('metal-flue', 'Flue or vent of an appliance', {
+  schema: () => f.item('metal-flue', 'Flue or vent of an appliance', {
     ...where,
     type: f.word(['b-vent', 'factory-chimney', 'single-wall', 'plastic', 'transite'] as const, 'by its label: double-wall gas vent, chimney of a maker, single-wall pipe, plastic vent of a condensing appliance, asbestos cement'),
     diameterIn: f.inches(30, 'outside, across', { examples: [4] }),

@@ -14,7 +14,7 @@ const DROP = 'Open drop: not a place to stand.'
 
 export const openChase = opening({
   kind: 'open-chase', title: 'Chase open to the attic',
-  schema: f.item('open-chase', 'Chase open to the attic', {
+  schema: () => f.item('open-chase', 'Chase open to the attic', {
     ...where,
     sizeIn: f.pairOf(f.inches(144, 'one side of the chase'), 'chase: length, width', { examples: [[30, 18]] }),
     flue: f.yesNoUnknown('a flue or chimney runs in it'),

@@ -8,7 +8,7 @@ import { rectangle } from '../../calc/leak.ts'
 
 export const openStudBay = opening({
   kind: 'open-stud-bay', title: 'Stud bays open at the top',
-  schema: f.item('open-stud-bay', 'Stud bays open at the top', {
+  schema: () => f.item('open-stud-bay', 'Stud bays open at the top', {
     ...where,
     count: f.count(99, 'how many alike', { examples: [3] }),
     sizeIn: f.pairOf(f.inches(24, 'one side of the bay'), 'bay: length, width', { examples: [['14 1/2', '3 1/2']] }),

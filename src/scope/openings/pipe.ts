@@ -9,7 +9,7 @@ import { pairOf } from '../leaks.ts'
 
 export const pipe = opening({
   kind: 'pipe', title: 'Pipes through a plate or ceiling',
-  schema: f.item('pipe', 'Pipes through a plate or ceiling', {
+  schema: () => f.item('pipe', 'Pipes through a plate or ceiling', {
     ...where,
     count: f.count(99, 'how many alike', { examples: [2] }),
     nominalIn: f.inches(12, 'nominal size of the pipe', { examples: [2] }),

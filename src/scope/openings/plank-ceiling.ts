@@ -7,7 +7,7 @@ import { pairOf } from '../leaks.ts'
 
 export const plankCeiling = opening({
   kind: 'plank-ceiling', title: 'Plank or tongue-and-groove ceiling without an air barrier',
-  schema: f.item('plank-ceiling', 'Plank or tongue-and-groove ceiling without an air barrier', {
+  schema: () => f.item('plank-ceiling', 'Plank or tongue-and-groove ceiling without an air barrier', {
     ...where,
     areaFt2: f.number('ft2', { above: 0, max: 10000 }, 'planks open to the attic', { examples: [180] }),
     edgeFt: f.feet(1000, 'its edge at the walls', { examples: [54] }),

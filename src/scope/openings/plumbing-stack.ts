@@ -10,7 +10,7 @@ import { pairOf } from '../leaks.ts'
 /** A stack grows and shrinks with what runs down it: it is closed by a collar that lets it move. */
 export const plumbingStack = opening({
   kind: 'plumbing-stack', title: 'Plumbing stack that moves',
-  schema: f.item('plumbing-stack', 'Plumbing stack that moves', {
+  schema: () => f.item('plumbing-stack', 'Plumbing stack that moves', {
     ...where,
     nominalIn: f.inches(12, 'nominal size of the pipe', { examples: [3] }),
     material: f.word(pipeMaterials, 'what it is made of; a plastic pipe that carries flue gas is a metal-flue of type plastic'),

@@ -11,7 +11,7 @@ const FALL = 'The opening is a fall: never leave it uncovered.'
 
 export const pullDownStair = opening({
   kind: 'pull-down-stair', title: 'Pull-down stair',
-  schema: f.item('pull-down-stair', 'Pull-down stair', {
+  schema: () => f.item('pull-down-stair', 'Pull-down stair', {
     ...where,
     sizeIn: f.pairOf(f.inches(96, 'one side of the rough opening'), 'opening: length, width', { examples: [['54', '22 1/2']] }),
     panelR: f.rValue('insulation over the stair now', { examples: [0] }),

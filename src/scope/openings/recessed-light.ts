@@ -13,7 +13,7 @@ import { pairOf } from '../leaks.ts'
 
 const POWER = 'Power off and proved off.'
 
-const schema = f.item('recessed-light', 'Recessed light', {
+const schema = f.later(() => f.item('recessed-light', 'Recessed light', {
   ...where,
   count: f.count(99, 'how many alike', { examples: [3] }),
   rating: f.word(['ic-airtight', 'ic', 'non-ic', 'unknown'] as const, 'what the label says: IC and airtight, IC, not IC, or not read'),
@@ -22,7 +22,7 @@ const schema = f.item('recessed-light', 'Recessed light', {
   housingIn: f.optional(f.pairOf(f.inches(48, 'one side of the housing with its wiring box'), 'housing with its wiring box: length, width', { examples: [[13, 8]] })),
   treatment: f.optional(f.word(['box', 'swap', 'surface'] as const, 'not IC or not read: the crew’s fire-rated box, an airtight IC light by an electrician, or a surface light and a patch')),
   ...declinable,
-})
+}))
 
 /** Each light gets its own closure: common practice, no source. */
 export const recessedLight = opening({

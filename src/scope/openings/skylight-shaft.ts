@@ -10,7 +10,7 @@ import { inFeet } from '../../calc/seal.ts'
 
 export const skylightShaft = opening({
   kind: 'skylight-shaft', title: 'Skylight shaft through the attic',
-  schema: f.item('skylight-shaft', 'Skylight shaft through the attic', {
+  schema: () => f.item('skylight-shaft', 'Skylight shaft through the attic', {
     ...where,
     sizeIn: f.pairOf(f.inches(144, 'one side of the shaft'), 'shaft at the ceiling: length, width', { examples: [[46, 24]] }),
     heightIn: f.inches(144, 'ceiling plane to the roof deck, mean', { examples: [40] }),

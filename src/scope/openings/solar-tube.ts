@@ -7,7 +7,7 @@ import { pairOf } from '../leaks.ts'
 
 export const solarTube = opening({
   kind: 'solar-tube', title: 'Daylight tube through the attic',
-  schema: f.item('solar-tube', 'Daylight tube through the attic', { ...where, count: f.count(20, 'how many alike', { examples: [1] }), diameterIn: f.inches(30, 'tube, across', { examples: [10] }), ...declinable }),
+  schema: () => f.item('solar-tube', 'Daylight tube through the attic', { ...where, count: f.count(20, 'how many alike', { examples: [1] }), diameterIn: f.inches(30, 'tube, across', { examples: [10] }), ...declinable }),
   sample: { kind: 'solar-tube', in: 'main', count: 1, diameterIn: 10, at: 'hall' },
   wrong: { item: { kind: 'solar-tube', in: 'main', count: 1, diameterIn: 100, at: 'hall' }, code: 'number-out-of-range' },
   leak: ({ q }) => pairOf('penetration', 'penetration-sealed', q('count')),

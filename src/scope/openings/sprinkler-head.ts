@@ -5,7 +5,7 @@ import { CAUTION, declinable, itself, opening, takes, where } from '../kind.ts'
 
 export const sprinklerHead = opening({
   kind: 'sprinkler-head', title: 'Fire sprinkler heads in the ceiling',
-  schema: f.item('sprinkler-head', 'Fire sprinkler heads in the ceiling', { ...where, count: f.count(60, 'how many', { examples: [6] }), ...declinable }),
+  schema: () => f.item('sprinkler-head', 'Fire sprinkler heads in the ceiling', { ...where, count: f.count(60, 'how many', { examples: [6] }), ...declinable }),
   sample: { kind: 'sprinkler-head', in: 'main', count: 6, at: 'all rooms' },
   wrong: { item: { kind: 'sprinkler-head', in: 'main', count: 0, at: 'all rooms' }, code: 'number-out-of-range' },
   takeoff({ item, id, q }, books, { area }) {

@@ -7,7 +7,7 @@ import { pairOf } from '../leaks.ts'
 
 export const topPlate = opening({
   kind: 'top-plate', title: 'Top plate of a wall',
-  schema: f.item('top-plate', 'Top plate of a wall', {
+  schema: () => f.item('top-plate', 'Top plate of a wall', {
     ...where,
     wall: f.word(['inside', 'outside'] as const, 'inside walls have two drywall seams, outside walls one'),
     lengthFt: f.feet(3000, 'length of wall, not of seam', { examples: [186, '~112'] }),

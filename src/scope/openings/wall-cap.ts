@@ -7,7 +7,7 @@ import { pairOf } from '../leaks.ts'
 
 export const wallCap = opening({
   kind: 'wall-cap', title: 'Wall open to the attic where the ceiling changes height',
-  schema: f.item('wall-cap', 'Wall open to the attic where the ceiling changes height', {
+  schema: () => f.item('wall-cap', 'Wall open to the attic where the ceiling changes height', {
     ...where,
     lengthFt: f.feet(300, 'length of the wall', { examples: [14] }),
     widthIn: f.inches(24, 'its open top, across', { examples: ['3 1/2'] }),

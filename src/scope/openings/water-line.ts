@@ -11,7 +11,7 @@ const FROST_FREE: readonly string[] = ['1', '2']
 
 export const waterLine = opening({
   kind: 'water-line', title: 'Water line in the attic',
-  schema: f.item('water-line', 'Water line in the attic', {
+  schema: () => f.item('water-line', 'Water line in the attic', {
     ...where,
     lengthFt: f.feet(500, 'length of line in this area', { examples: [14] }),
     heightIn: f.inches(120, 'ceiling plane to the top of the line', { min: 0, examples: [2] }),

@@ -6,7 +6,7 @@ import { pairOf } from '../leaks.ts'
 
 export const wholeHouseFan = opening({
   kind: 'whole-house-fan', title: 'Whole-house fan in the ceiling',
-  schema: f.item('whole-house-fan', 'Whole-house fan in the ceiling', { ...where, sizeIn: f.pairOf(f.inches(72, 'one side of its opening'), 'opening: length, width', { examples: [[30, 30]] }), ...declinable }),
+  schema: () => f.item('whole-house-fan', 'Whole-house fan in the ceiling', { ...where, sizeIn: f.pairOf(f.inches(72, 'one side of its opening'), 'opening: length, width', { examples: [[30, 30]] }), ...declinable }),
   sample: { kind: 'whole-house-fan', in: 'main', sizeIn: [30, 30], at: 'hall' },
   wrong: { item: { kind: 'whole-house-fan', in: 'main', sizeIn: [30], at: 'hall' }, code: 'list-too-short' },
   leak: () => pairOf('whole-house-fan', 'stair-covered', exactly(1, 'each', 'one fan to an entry')),

@@ -7,7 +7,7 @@ import { pairOf, within } from '../leaks.ts'
 
 export const wireHole = opening({
   kind: 'wire-hole', title: 'Wire holes in a plate',
-  schema: f.item('wire-hole', 'Wire holes in a plate', {
+  schema: () => f.item('wire-hole', 'Wire holes in a plate', {
     ...where,
     count: f.count(500, 'how many alike', { examples: ['~22'] }),
     holeIn: f.inches(3, 'hole, across', { examples: ['3/4'] }),
