@@ -4,10 +4,9 @@ import { printable } from '../findings/printable.ts'
 import type { Look } from './look.ts'
 import { asciiOnly } from './terminal/ascii.ts'
 import { dollars, rangeOf, two } from './terminal/air.ts'
-import { columns, sheet, type Sheet } from './terminal/sheet.ts'
+import { columns, GAP, sheet, type Sheet } from './terminal/sheet.ts'
 import { counted, figure, usd } from './terminal/words.ts'
 
-const GAP = 2
 interface Col { readonly heads: readonly [string, string]; readonly cell: (o: OptionOut) => string }
 
 const CENTS = 100
@@ -25,8 +24,10 @@ const averages = (o: OptionOut): string => (o.averageR === undefined ? '' : figu
 /** Columns that hold nothing are left out. */
 function table(on: Sheet, name: string, rows: readonly OptionOut[], cols: readonly Col[], clean: (text: string) => string): void {
   const shown = cols.map(c => ({ ...c, cells: rows.map(c.cell) })).filter(c => c.cells.some(t => t !== ''))
-  const widths = shown.map(c => Math.max(...[...c.heads, ...c.cells].map(columns)) + GAP), first = on.width - 5 - widths.reduce((a, b) => a + b, 0)
-  on.table([{ width: first }, ...widths.map(width => ({ width, right: true }))], [[name, ...shown.map(c => c.heads[0])], ['', ...shown.map(c => c.heads[1])]], rows.map((o, i) => [clean(`${o.what}${o.asWritten ? ', as written' : ''}`), ...shown.map(c => c.cells[i]!)]))
+  const widths = shown.map(c => Math.max(...[...c.heads, ...c.cells].map(columns)) + GAP)
+  on.figures(name, shown.map(c => c.heads[0]), widths, true)
+  on.figures('', shown.map(c => c.heads[1]), widths)
+  rows.forEach((o, i) => on.figures(clean(`${o.what}${o.asWritten ? ', as written' : ''}`), shown.map(c => c.cells[i]!), widths))
 }
 
 export function terminalOptions(o: OptionsOut, look: Look): string {

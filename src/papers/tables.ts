@@ -5,10 +5,11 @@ import { printable } from '../findings/printable.ts'
 import { csvLine } from './csv.ts'
 import type { Look } from './look.ts'
 import { asciiOnly } from './terminal/ascii.ts'
-import { columns, padLeft, padRight, wrap } from './terminal/sheet.ts'
+import { columns, GAP, padLeft, padRight, wrap } from './terminal/sheet.ts'
+import { laid } from './terminal/table.ts'
 import { unitWord } from './terminal/words.ts'
 
-const GAP = 2, NARROW = 14, MOST = 16, SIX = 6
+const NARROW = 14, MOST = 16, SIX = 6
 const letter = (i: number): string => (i < LETTERS.length ? LETTERS[i]! : `${i}`)
 const LETTERS = 'abcdefghijklmnopqrstuvwxyz'
 
@@ -27,10 +28,8 @@ function grid(heads: readonly string[], rows: readonly (readonly string[])[], ri
     if (wide[widest]! - over < NARROW) return undefined
     wide[widest]! -= over
   }
-  const lines = (cells: readonly string[]): string[] => {
-    const parts = cells.map((c, i) => c.split('\n').flatMap(l => (right[i] ? [l] : wrap(l, wide[i]!)))), high = Math.max(...parts.map(p => p.length))
-    return Array.from({ length: high }, (_, n) => parts.map((p, i) => (right[i] ? padLeft(p[n] ?? '', wide[i]!) : padRight(p[n] ?? '', wide[i]!))).join(' '.repeat(GAP)))
-  }
+  const cols = wide.map((w, i) => ({ width: w, right: right[i]! }))
+  const lines = (cells: readonly string[]): string[] => laid(cells.map((c, i) => c.split('\n').flatMap(l => (right[i] ? [l] : wrap(l, wide[i]!)))), cols, GAP)
   return [...lines(heads), ...rows.flatMap(lines)]
 }
 

@@ -6,7 +6,7 @@ import { halfUp } from '../units/money.ts'
 import type { Look } from './look.ts'
 import { airAndEnergy } from './terminal/air.ts'
 import { harmless } from './terminal/harmless.ts'
-import { bothEnds, columns, padLeft, padRight, sheet, SENTENCE, wrap, type Sheet } from './terminal/sheet.ts'
+import { BELOW, GAP, bothEnds, columns, padLeft, padRight, sheet, SENTENCE, wrap, type Sheet } from './terminal/sheet.ts'
 import { counted, depth, depthCell, figure, NB, phaseWords, plainFigure, rowR, shutWords, signs, stepRanges, unitWord, usd, workedR } from './terminal/words.ts'
 
 /** The whole estimate as text; no line is wider than the look, and without color nothing is lost. */
@@ -129,9 +129,11 @@ function areas(e: EstimateOut, on: Sheet): void {
   if (e.areas.length === 0) return
   const wide: AreaColumn[] = narrow(on) ? [] : [['load', 'psf', 7, a => maybe(a.ceilingLoadPsf, x => figure(x, 2))], ['limit', 'psf', 7, a => (a.ceilingLoadPsf === undefined ? '' : maybe(a.ceilingLimitPsf, x => figure(x, 2)))]]
   const figures = [...AREA_COLUMNS, ...wide].filter(([, , , of]) => e.areas.some(a => of(a) !== ''))
-  const first = on.width - INDENT - figures.reduce((sum, [, , width]) => sum + width, 0)
+  const widths = figures.map(([, , width]) => width)
   on.gap()
-  on.table([{ width: first }, ...figures.map(f => ({ width: f[2], right: true }))], [['areas', ...figures.map(f => f[0])], ['', ...figures.map(f => f[1])]], e.areas.map(a => [a.id, ...figures.map(f => f[3](a))]))
+  on.figures('areas', figures.map(([head]) => head), widths, true)
+  on.figures('', figures.map(([, unit]) => unit), widths)
+  for (const a of e.areas) on.figures(a.id, figures.map(([, , , of]) => of(a)), widths)
   const called = new Map(e.materials.map(m => [m.item, m.name]))
   for (const a of e.areas) on.row({ text: areaSentence(a, a.product === undefined ? undefined : called.get(a.product) ?? a.product) + (narrow(on) ? loadWords(a) : '') })
 }
@@ -298,10 +300,14 @@ function materials(e: EstimateOut, on: Sheet): void {
   const room = (cs: typeof all): number => on.width - INDENT - cs.reduce((sum, c) => sum + c.width + GAP, 0)
   // Where a name would have no room, the order and the sum stay, and the rest stands below.
   const cols = room(all) < LEAST_NAME ? [all[1]!, all[4]!] : all
-  const first = room(cols)
   on.gap()
-  on.table([{ width: first }, ...cols.map(c => ({ width: c.width + GAP, right: true }))], [['materials', ...cols.map(c => c.heads[0]!)], ['', ...cols.map(c => c.heads[1]!)]], m.map((x, i) => [x.name, ...cols.map(c => c.cells[i]!)]),
-    cols === all ? undefined : m.map(x => `needed ${figure(x.needed, 2)}${NB}${unitWord(x.unit)}, charged ${figure(x.charged, 2)} at ${usd(x.unitPriceCents)}`))
+  const widths = cols.map(c => c.width + GAP)
+  on.figures('materials', cols.map(c => c.heads[0]!), widths, true)
+  on.figures('', cols.map(c => c.heads[1]!), widths)
+  m.forEach((x, i) => {
+    on.figures(x.name, cols.map(c => c.cells[i]!), widths)
+    if (cols !== all) on.row({ at: BELOW, text: `needed ${figure(x.needed, 2)}${NB}${unitWord(x.unit)}, charged ${figure(x.charged, 2)} at ${usd(x.unitPriceCents)}` })
+  })
 }
 
 /** Where a price by quantity, stock, a supplier or a substitute makes a line what it is. */
@@ -323,7 +329,6 @@ function buying(e: EstimateOut, on: Sheet): void {
 const MOST_UNIT = 7
 const ROOMY = 90
 const LEAST_NAME = 14
-const GAP = 2
 
 function price(e: EstimateOut, on: Sheet): void {
   const p = e.price

@@ -1,6 +1,5 @@
 // The sheet: columns 1 to 3 sign or step, from 6 a word, from 19 a sentence, figures at the right edge.
 import { Chalk } from 'chalk'
-import Table from 'cli-table3'
 import stringWidth from 'string-width'
 import type { Look } from '../look.ts'
 import { asciiOnly } from './ascii.ts'
@@ -8,11 +7,12 @@ import { NB } from './words.ts'
 
 const WORD = 6
 export const SENTENCE = 19
-/** Where a line below a row of a table begins. */
-const BELOW = 8
+/** Where a line below a row of figures begins. */
+export const BELOW = 8
 const NARROWEST = 60
 const WIDEST = 100
-const TALL = 3
+/** Between a text and figures at its right. */
+export const GAP = 2
 
 /** Letters of one column, without asking: ASCII, Latin, dashes, quotes, rules. */
 const NARROW = /^[\x20-\x7e\xa0\xb0-\u024f\u2010-\u201e\u2500-\u257f]*$/
@@ -78,8 +78,6 @@ export interface Row {
   readonly at?: number
 }
 
-export interface Column { readonly width: number; readonly right?: boolean }
-
 export interface Sheet {
   readonly width: number
   /** Heavy line: the lid, and nothing else. */
@@ -92,10 +90,10 @@ export interface Sheet {
   /** A thin rule above a total, so many columns from the right edge. */
   rule(width: number, free?: number): void
   /**
-   * Heads, of which the first is the name of the section, and rows; figures come laid out, words are broken to their column.
-   * A first cell of one word that its column would cut stands on a line of its own. @param below of each row what has no column
+   * A name, and figures each at the right of its column, whose width begins with its gap; a figure may have several lines.
+   * A name of one word that would be cut stands on a line of its own.
    */
-  table(columns: readonly Column[], heads: readonly (readonly string[])[], rows: readonly (readonly string[])[], below?: readonly string[]): void
+  figures(name: string, cells: readonly string[], widths: readonly number[], boldName?: boolean): void
   text(): string
 }
 
@@ -111,7 +109,7 @@ export function sheet(look: Look): Sheet {
   function row(r: Row): void {
     const at = r.at ?? (r.word === undefined ? WORD : SENTENCE)
     const right = (typeof r.right === 'string' ? [r.right] : r.right ?? []).map(said)
-    const keep = Math.max(r.keep ?? 0, ...right.map(t => columns(t) + 2), 0)
+    const keep = Math.max(r.keep ?? 0, ...right.map(t => columns(t) + GAP), 0)
     const word = r.word === undefined ? [] : wrap(said(r.word), Math.max(1, at - WORD - 1))
     const text = wrap(said(r.text ?? ''), Math.max(1, width - (at - 1) - keep))
     const bold = (on: boolean | undefined, t: string): string => on ? t.replace(/\S(?:.*\S)?/su, inked => ink.bold(inked)) : t
@@ -123,30 +121,16 @@ export function sheet(look: Look): Sheet {
     }
   }
 
-  function table(cols: readonly Column[], heads: readonly (readonly string[])[], rows: readonly (readonly string[])[], below?: readonly string[]): void {
-    const none = { top: '', 'top-mid': '', 'top-left': '', 'top-right': '', bottom: '', 'bottom-mid': '', 'bottom-left': '', 'bottom-right': '', left: '', 'left-mid': '', mid: '', 'mid-mid': '', right: '', 'right-mid': '', middle: '' }
-    const options = { chars: none, style: { head: [], border: [], compact: true, 'padding-left': 0, 'padding-right': 0 }, colWidths: cols.map(c => c.width), colAligns: cols.map(c => c.right ? 'right' as const : 'left' as const) }
-    const indent = ' '.repeat(WORD - 1), name = said(heads[0]![0]!)
-    heads.concat(rows).forEach((given, n) => {
-      const [first = '', ...rest] = given, wide = columns(said(first))
-      const alone = !first.includes(' ') && wide > cols[0]!.width && wide <= width - WORD
-      if (alone) row({ text: first })
-      const cells = alone ? ['', ...rest] : given
-      // Words are broken here: the table would cut off a long one, and measures a tall cell again for each of its lines.
-      const broken = cells.map((cell, i) => cols[i]!.right ? said(cell).split('\n') : wrap(said(cell), cols[i]!.width))
-      const height = Math.max(...broken.map(b => b.length))
-      // A table compares each cell with every other; its columns are fixed, so a row can be a table of its own.
-      const laid = new Table(options)
-      if (height <= TALL) laid.push(broken.map(b => b.join('\n')))
-      else for (let i = 0; i < height; i++) laid.push(broken.map(b => b[i] ?? ''))
-      laid.toString().split('\n').forEach((line, i) => put(indent + (n === 0 && i === 0 && !alone ? ink.bold(name) + line.slice(name.length) : line)))
-      const more = below?.[n - heads.length]
-      if (more !== undefined) row({ at: BELOW, text: more })
-    })
+  function figures(name: string, cells: readonly string[], widths: readonly number[], boldName = false): void {
+    const lines = cells.map(cell => said(cell).split('\n')), taken = widths.reduce((sum, w) => sum + w, 0), wide = columns(said(name))
+    const right = Array.from({ length: Math.max(...lines.map(l => l.length)) }, (_, i) => lines.map((l, n) => padLeft(l[i] ?? '', widths[n]!)).join('').slice(GAP))
+    const alone = !name.includes(' ') && wide > width - (WORD - 1) - taken && wide <= width - WORD
+    if (alone) row({ text: name })
+    row({ text: alone ? '' : name, boldText: boldName, right, keep: taken })
   }
 
   return {
-    width, heavy, thin, row, table,
+    width, heavy, thin, row, figures,
     gap() { lines.push('') },
     section(word, right = '') { lines.push(''); row({ text: word, boldText: true, right }) },
     rule(n, free = 0) { put(padLeft(thin.repeat(n), width - free)) },
