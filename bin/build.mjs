@@ -4,6 +4,7 @@ import { createHash } from 'node:crypto'
 import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs'
 import { dirname, join, relative } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { setFlagsFromString } from 'node:v8'
 import launcher from './lidwork.cjs'
 import { buildUses } from './uses.mjs'
 import { buildSchemas, buildValidators } from './validators.mjs'
@@ -97,12 +98,15 @@ async function compiled() {
     stdout: nowhere, stderr: nowhere, env: {}, cwd: '', windows: false, isFolder: () => false, list: () => [], filesBelow: () => ({ files: [], unread: [] }),
     readFile: () => ({ bytes: job }), readHead: () => ({ bytes: job }), readStdin: async () => ({ bytes: job }), stdinChunks: () => ({ failure: 'terminal', message: '' }), now: () => 0, writeFile: () => undefined, writeInto: () => undefined, makeFolder: () => undefined, setForBatch: async () => {}, keepFile: () => undefined, written: () => [], removeFile: () => {}, worker: undefined,
   }
+  // What V8 compiles further in this run is marked in the form, and then compiled at once in each start: 2 ms for what runs once. Set back before the form is written, which is refused under other flags.
+  setFlagsFromString('--no-sparkplug')
   const { program: { main }, scripts } = load(false)
   const run = async line => {
     const code = await main(line, io)
     if (code !== 0) throw new Error(`the bundle does not work: lidwork ${line.join(' ')} ended with ${code}`)
   }
   for (const line of [['--version'], ['--help'], ['check', 'a'], ['estimate', 'a', '--json'], ['estimate', 'a'], ['papers', 'a', '--out', 'b']]) await run(line)
+  setFlagsFromString('--sparkplug')
   return Object.entries(scripts()).map(([name, script]) => [compiledForm(name), script.createCachedData()])
 }
 
