@@ -127,11 +127,13 @@ const work = await asked('work'), papers = await asked('papers')
 for (const name of ['book-validators', 'closeout-validators', 'import-validators']) await build({ absWorkingDir: root, entryPoints: [`dist/${name}.mjs`], outfile: join(DIST, `${name}.cjs`), format: 'cjs', platform: 'node', target: 'node20', minify: true, legalComments: 'none' })
 mkdirSync(DIST, { recursive: true })
 for (const name of Object.keys(BUNDLES)) rmSync(compiledForm(name), { force: true })
-put(bundle('cli'), cli.outputFiles[0].text)
+/** A function to call with what a module finds in it: the launcher runs the text as it stands, without a copy. */
+const wrapped = ({ outputFiles: [{ text }] }) => `(function(exports,require,module){${text}\n})`
+put(bundle('cli'), wrapped(cli))
 /** What is kept of files read before is of this build alone: the mark in the text becomes the text's own sum. */
 const marked = text => text.replaceAll('mark-of-this-build', createHash('sha256').update(text).digest('hex').slice(0, 'mark-of-this-build'.length))
-put(bundle('work'), marked(work.outputFiles[0].text))
+put(bundle('work'), marked(wrapped(work)))
 put(join(DIST, 'index.cjs'), api.outputFiles[0].text)
-put(bundle('papers'), papers.outputFiles[0].text)
+put(bundle('papers'), wrapped(papers))
 put(join(DIST, 'THIRD-PARTY.txt'), notices(cli.metafile, api.metafile, work.metafile, papers.metafile))
 for (const [file, data] of await compiled()) put(file, data)

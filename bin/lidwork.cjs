@@ -23,7 +23,7 @@ function runBundle(name, useCompiled, requireHere) {
   var file = path.join(DIST, BUNDLES[name] + '.cjs')
   var source = readIfThere(file, 'latin1') // a bundle is ASCII: read so, it need not be decoded
   if (source === undefined) return undefined
-  var script = new vm.Script('(function(exports,require,module){' + source + '\n})', { filename: file, cachedData: useCompiled ? readIfThere(path.join(DIST, BUNDLES[name] + '.v8')) : undefined })
+  var script = new vm.Script(source, { filename: file, cachedData: useCompiled ? readIfThere(path.join(DIST, BUNDLES[name] + '.v8')) : undefined })
   var module = { exports: {} }
   script.runInThisContext()(module.exports, requireHere, module)
   return { program: module.exports, script: script }
