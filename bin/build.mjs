@@ -76,13 +76,14 @@ const later = {
   },
 }
 
-/** The parser that locates faults is run only for a file that has one, or that the quicker reading leaves to it: its names stand for it until then. */
+/** The parser that locates faults is read only for a file that has one, or that the quicker reading leaves to it: its names stand for it until then. */
 const parserLater = {
   name: 'parser-later',
   setup(build) {
-    build.onResolve({ filter: /^yaml$/ }, ({ importer }) => (importer.startsWith('later:') || !importer.endsWith('.ts') ? undefined : { path: 'yaml', namespace: 'later' }))
+    build.onResolve({ filter: /^yaml$/ }, () => ({ path: 'yaml', namespace: 'later' }))
+    build.onResolve({ filter: /dist\/yaml\.cjs$/ }, ({ path }) => ({ path, external: true }))
     build.onLoad({ filter: /.*/, namespace: 'later' }, () => ({
-      resolveDir: root, contents: `const all = () => require('yaml')
+      resolveDir: root, contents: `const all = () => require('../dist/yaml.cjs')
         ${['isAlias', 'isMap', 'isScalar', 'isSeq', 'parseDocument'].map(name => `export const ${name} = (...args) => all().${name}(...args)`).join('\n')}
         ${['LineCounter', 'Lexer'].map(name => `export function ${name}() { return new (all().${name})() }`).join('\n')}`,
     }))
@@ -124,6 +125,7 @@ const asked = name => build({ ...shared, outfile: bundle(name), plugins: [unused
 /** What scripts import. */
 const api = await build({ ...shared, entryPoints: ['src/api/index.ts'], outfile: join(DIST, 'index.cjs'), plugins: [unused, apart, parserLater, plain] })
 const work = await asked('work'), papers = await asked('papers')
+const parser = await build({ ...shared, entryPoints: ['yaml'], outfile: join(DIST, 'yaml.cjs') })
 for (const name of ['book-validators', 'closeout-validators', 'import-validators']) await build({ absWorkingDir: root, entryPoints: [`dist/${name}.mjs`], outfile: join(DIST, `${name}.cjs`), format: 'cjs', platform: 'node', target: 'node20', minify: true, legalComments: 'none' })
 mkdirSync(DIST, { recursive: true })
 for (const name of Object.keys(BUNDLES)) rmSync(compiledForm(name), { force: true })
@@ -134,6 +136,7 @@ put(bundle('cli'), wrapped(cli))
 const marked = text => text.replaceAll('mark-of-this-build', createHash('sha256').update(text).digest('hex').slice(0, 'mark-of-this-build'.length))
 put(bundle('work'), marked(wrapped(work)))
 put(join(DIST, 'index.cjs'), api.outputFiles[0].text)
+put(join(DIST, 'yaml.cjs'), parser.outputFiles[0].text)
 put(bundle('papers'), wrapped(papers))
-put(join(DIST, 'THIRD-PARTY.txt'), notices(cli.metafile, api.metafile, work.metafile, papers.metafile))
+put(join(DIST, 'THIRD-PARTY.txt'), notices(cli.metafile, api.metafile, work.metafile, papers.metafile, parser.metafile))
 for (const [file, data] of await compiled()) put(file, data)
