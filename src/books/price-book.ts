@@ -12,7 +12,7 @@ export type RoleName = (typeof roleNames)[number]
 export const unitNames = ['each', 'pair', 'ft', 'ft2', 'fl oz', 'gal', 'bag', 'person-day'] as const
 const money = (description: string, help: { examples?: readonly unknown[] } = {}) => f.number('USD', { min: 0, max: 1000000 }, description, help)
 
-const bought = {
+const bought = () => ({
   item: f.id('name other files use', { examples: ['sealant-10oz'] }),
   name: f.text('name on papers', { examples: ['latex sealant, 10.1 oz'] }),
   price: money('price of one purchase unit', { examples: [5] }),
@@ -25,10 +25,10 @@ const bought = {
   available: f.optional(f.yesNo('no: it can’t be had now, and the first of its substitutes that can is taken', { default: 'yes' })),
   substitutes: f.optional(f.list(f.id('item of this book'), 'items that may take its place where it can’t be had, in order of preference', { max: 20 })),
   wastePct: f.optional(f.number('pct', { min: 0, max: 100 }, 'waste added to what is needed', { default: 0 })),
-}
+})
 
 export const productSchema = f.later(() => f.fields({
-  ...bought,
+  ...bought(),
   role: f.word(roleNames, 'what it is for'),
   unit: f.word(unitNames, 'unit in which the work needs it'),
   pack: f.number('unit of need', { above: 0, max: 100000 }, 'how much of that unit one purchase unit holds', { examples: [10.1] }),
@@ -51,7 +51,7 @@ export const chartRowSchema = f.later(() => f.fields({
 }, 'one row of the label’s chart (16 CFR 460.12)'))
 
 export const blownSchema = f.later(() => f.fields({
-  ...bought,
+  ...bought(),
   fill: f.word(['cellulose', 'fiberglass'] as const, 'what is blown'),
   bagLb: f.number('lb', { above: 0, max: 200 }, 'net weight of a bag'),
   between: f.optional(f.word(['interpolate', 'next-row'] as const, 'between two rows: interpolate, marked; or the next row up', { default: 'interpolate' })),

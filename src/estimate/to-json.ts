@@ -14,7 +14,13 @@ const DIGITS: readonly (readonly [RegExp, number])[] = [
 const COUNTS = 1e-6
 
 /** The step to which a figure of this name is printed, half up. */
-export const stepOf = (name: string): number => DIGITS.find(([ends]) => ends.test(name))?.[1] ?? COUNTS
+export function stepOf(name: string): number {
+  let step = steps.get(name)
+  if (step === undefined) steps.set(name, step = DIGITS.find(([ends]) => ends.test(name))?.[1] ?? COUNTS)
+  return step
+}
+/** Of the names met, which are those of the output's keys. */
+const steps = new Map<string, number>()
 
 export const printed = (name: string, value: number): number => halfUp(value, stepOf(name))
 

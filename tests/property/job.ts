@@ -86,7 +86,7 @@ function near(node: Node, good: unknown): fc.Arbitrary<unknown> {
 
 /** Other kinds of area by their schema and sample, beside the first area where they lie beside one. */
 const otherArea = (id: string, first: string): fc.Arbitrary<Area> => fc.oneof(...areaKinds.filter(k => k !== openFloor as unknown).map(kind => {
-  const schema = kind.schema as unknown as Node, sample = kind.sample as unknown as Readonly<Record<string, unknown>>
+  const schema = kind.schema() as unknown as Node, sample = kind.sample as unknown as Readonly<Record<string, unknown>>
   const keys = Object.entries(schema.properties!).filter(([key]) => key !== 'id' && key !== 'beside' && key !== 'existing' && key !== 'leaveOut')
   return fc.record({ ...Object.fromEntries(keys.map(([key, node]) => [key, schema.required?.includes(key) ? near(node, sample[key]) : sometimes(near(node, sample[key]))])), id: fc.constant(id),
     ...(schema.properties!['beside'] ? { beside: fc.constant(first) } : {}), ...(schema.properties!['existing'] ? { existing: one(sample['existing'], []) } : {}) }).map(clean) as unknown as fc.Arbitrary<Area>
@@ -97,7 +97,7 @@ const areaOf = (id: string, i: number, all: readonly string[]): fc.Arbitrary<Are
 
 /** Openings of a kind by its own schema and sample: any word in each list, numbers about those of the sample, what is optional there or not. */
 function bySchema(kind: (typeof openingKinds)[number], areas: readonly string[]): fc.Arbitrary<Opening> {
-  const schema = kind.schema as unknown as Node, sample = kind.sample as Readonly<Record<string, unknown>>
+  const schema = kind.schema() as unknown as Node, sample = kind.sample as Readonly<Record<string, unknown>>
   const keys = Object.entries(schema.properties!).filter(([key]) => key !== 'in' && key !== 'decline')
   return fc.record({ ...Object.fromEntries(keys.map(([key, node]) => [key, schema.required?.includes(key) ? near(node, sample[key]) : sometimes(near(node, sample[key]))])), in: fc.constantFrom(...areas), decline }).map(clean) as unknown as fc.Arbitrary<Opening>
 }

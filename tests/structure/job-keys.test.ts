@@ -12,8 +12,8 @@ const visit = (node: Node, path: string): void => {
   if (node.items) visit(node.items, path)
   if (typeof node.additionalProperties === 'object') visit(node.additionalProperties, path)
 }
-visit(jobSchema as unknown as Node, '')
-for (const [kind, schema] of Object.entries(kindSchemas)) visit(schema as unknown as Node, `(${kind})`)
+visit(jobSchema() as unknown as Node, '')
+for (const [kind, schema] of Object.entries(kindSchemas())) visit(schema as unknown as Node, `(${kind})`)
 
 /** A number, or a list or pair of numbers: what is measured. */
 const measured = (n: Node): Node | undefined => n['x-unit'] !== undefined ? n : n.items ? measured(n.items) : undefined

@@ -15,6 +15,23 @@ import { jobFormat } from '../../src/job/schemas.ts'
 const root = join(import.meta.dirname, '../..')
 const file = join(root, 'schemas/job.schema.json')
 
+type Tree = { readonly [key: string]: unknown } | readonly unknown[]
+const isTree = (v: unknown): v is Tree => typeof v === 'object' && v !== null
+const paths = (tree: Tree): string[][] => Object.entries(tree).flatMap(([key, v]) => [[key], ...(isTree(v) ? paths(v).map(p => [key, ...p]) : [])])
+/** The place in the format: of an entry of a list its kind. */
+const inFormat = (tree: Tree, [key, ...rest]: readonly string[]): string => {
+  const value = (tree as Record<string, unknown>)[key!], name = Array.isArray(tree) ? String((value as { kind?: unknown } | null)?.kind ?? '') : key!
+  return rest.length === 0 || !isTree(value) ? name : `${name}/${inFormat(value, rest)}`
+}
+/** The tree with another value at a place; without the place where there is none. A wrong key comes beside it where it is a mapping. */
+function withAt(tree: Tree, [key, ...rest]: readonly string[], value: unknown): unknown {
+  const changed = rest.length === 0 ? value : withAt((tree as Record<string, Tree>)[key!]!, rest, value)
+  if (Array.isArray(tree)) return tree.map((v: unknown, i) => (String(i) === key ? changed : v))
+  return Object.fromEntries(Object.entries({ ...tree, [key!]: changed }).filter(([, v]) => v !== undefined))
+}
+/** Place, keyword, and the key that is missing or unknown: what the findings are worded from. */
+const told = (errors: typeof validateJob.errors): string[] => (errors ?? []).map(e => [e.instancePath, e.keyword, e.params['missingProperty'] ?? e.params['additionalProperty'] ?? ''].join(' ')).sort()
+
 describe('schemas/job.schema.json', () => {
   test('is what the fields and kinds compose', () => {
     expect(existsSync(file) && readFileSync(file, 'utf8'), 'schemas/ is not up to date: npm run build writes it').toBe(`${JSON.stringify(jobFormat(), undefined, 2)}\n`)
@@ -34,9 +51,21 @@ describe('schemas/job.schema.json', () => {
     for (const data of faulty) {
       expect(validate(data)).toBe(false)
       expect(validateJob(data)).toBe(false)
-      const plain = (errors: typeof validateJob.errors): string[] => (errors ?? []).map(e => `${e.instancePath} ${e.keyword} ${JSON.stringify(e.params)}`).sort()
-      expect(plain(validateJob.errors)).toEqual(plain(validate.errors as typeof validateJob.errors))
+      expect(told(validateJob.errors)).toEqual(told(validate.errors as typeof validateJob.errors))
     }
+  })
+  // The built code is shortened (bin/validators.mjs): a job file is broken at each of its places in turn, against the library as it is.
+  test('and at every place of the shipped houses, broken in five ways', () => {
+    const houses = readdirSync(join(root, 'examples')).filter(f => f.endsWith('.job.yaml')).map(f => parse(readFileSync(join(root, 'examples', f), 'utf8')) as Tree)
+    let faults = 0
+    const met = new Set<string>()
+    for (const house of houses) for (const path of paths(house).filter(p => !met.has(inFormat(house, p)) && met.add(inFormat(house, p)))) for (const broken of [5, 'no such', null, {}, undefined]) {
+      const data = withAt(house, path, broken)
+      const sound = validate(data)
+      expect(validateJob(data), path.join('/')).toBe(sound)
+      if (!sound) { faults++; expect(told(validateJob.errors), path.join('/')).toEqual(told(validate.errors as typeof validateJob.errors)) }
+    }
+    expect(faults).toBeGreaterThan(1000)
   })
 })
 
