@@ -9,6 +9,6 @@ export interface Job {
   readonly places: Places
   /** Pointers of numbers written `~22`: about 22. */
   readonly about: readonly string[]
-  /** What the reading found worth saying: warnings and notes. */
+  /** What the reading found worth saying: warnings and notes, as they were met. */
   readonly findings: readonly Finding[]
 }
