@@ -6,6 +6,7 @@ import { dirname, join, relative } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { setFlagsFromString } from 'node:v8'
 import launcher from './lidwork.cjs'
+import { assigned } from './spreads.mjs'
 import { buildUses } from './uses.mjs'
 import { buildSchemas, buildValidators } from './validators.mjs'
 
@@ -43,11 +44,11 @@ const unused = {
   },
 }
 
-/** Bundles are ASCII (bin/lidwork.cjs reads them so), and esbuild leaves the text of tagged templates as it stands: it is escaped before. */
+/** The source as the engine runs it best. Bundles are ASCII (bin/lidwork.cjs reads them so), and esbuild leaves the text of tagged templates as it stands: it is escaped before. */
 const plain = {
   name: 'plain',
   setup(build) {
-    build.onLoad({ filter: /[\\/]src[\\/].*\.ts$/ }, ({ path }) => ({ loader: 'ts', contents: readFileSync(path, 'utf8').replace(/[^\0-\x7f]/g, c => `\\u${c.charCodeAt(0).toString(16).padStart(4, '0')}`) }))
+    build.onLoad({ filter: /[\\/]src[\\/].*\.ts$/ }, ({ path }) => ({ loader: 'js', contents: assigned(readFileSync(path, 'utf8'), path).replace(/[^\0-\x7f]/g, c => `\\u${c.charCodeAt(0).toString(16).padStart(4, '0')}`) }))
   },
 }
 
