@@ -77,7 +77,7 @@ async function validatorModule(file, formats, readsOf) {
   const ajv = new Ajv(AJV_OPTIONS)
   for (const [name, format] of Object.entries(formats)) ajv.addSchema(apart(bare(format)), name)
   const validators = brief(standalone.default(ajv, Object.fromEntries(Object.keys(formats).map(name => [`validate${name}`, name]))))
-  const tables = Object.entries(formats).map(([name, format]) => `export const reads${name} = ${JSON.stringify(readsOf(format))}`).join('\n')
+  const tables = Object.entries(formats).map(([name, format]) => `export const reads${name} = new Map(${JSON.stringify(Object.entries(readsOf(format)))})`).join('\n')
   // The compiler leaves requires of its own small helpers in the code: the bundler puts them in.
   const { outputFiles: [code] } = await build({
     absWorkingDir: root, stdin: { contents: `${validators}\n${tables}\n`, resolveDir: root, sourcefile: 'validators.js' }, write: false, bundle: true, format: 'esm', platform: 'node', target: 'node20', legalComments: 'none',
@@ -86,7 +86,7 @@ async function validatorModule(file, formats, readsOf) {
   put(join(root, 'dist', `${file}.d.mts`), [
     'export interface Fault { readonly instancePath: string; readonly keyword: string; readonly params: Readonly<Record<string, unknown>> }',
     'export interface Validate { (data: unknown): boolean; errors?: readonly Fault[] | null }',
-    ...Object.keys(formats).flatMap(name => [`export declare const validate${name}: Validate`, `export declare const reads${name}: Readonly<Record<string, 'number' | 'inches' | 'feet' | 'name'>>`]),
+    ...Object.keys(formats).flatMap(name => [`export declare const validate${name}: Validate`, `export declare const reads${name}: ReadonlyMap<string, 'number' | 'inches' | 'feet' | 'name'>`]),
   ].join('\n') + '\n')
 }
 

@@ -23,7 +23,7 @@ export interface Io {
   /** A file of this name in this folder, whole or not at all, in place of one that is there. A link of that name is replaced and not followed, so nothing outside the folder is written. */
   writeInto(folder: string, name: string, text: string): Failure | undefined
   /** The same for what can be made again: as it is quickest, and gone with the power. Folders above it are made. */
-  keepFile(path: string, text: string): Failure | undefined
+  keepFile(path: string, content: Uint8Array): Failure | undefined
   /** What stands in a folder: names with their sizes, and when each was last written, as a number that rises. */
   written(folder: string): readonly { readonly name: string; readonly bytes: number; readonly when: number }[]
   removeFile(path: string): void
@@ -210,13 +210,13 @@ export function readSteady(path: string, between: () => void = () => {}): Read {
   })
 }
 
-function keepFile(path: string, text: string): undefined {
+function keepFile(path: string, content: Uint8Array): undefined {
   const temporary = `${path}.${process.pid}-${process.hrtime.bigint()}.tmp`
   try {
-    try { writeFileSync(temporary, text, { flag: 'wx' }) } catch (error) {
+    try { writeFileSync(temporary, content, { flag: 'wx' }) } catch (error) {
       if (codeOf(error) !== 'ENOENT') throw error
       mkdirSync(path.replace(/[\\/][^\\/]*$/, ''), { recursive: true, mode: 0o700 })
-      writeFileSync(temporary, text, { flag: 'wx' })
+      writeFileSync(temporary, content, { flag: 'wx' })
     }
     renameSync(temporary, path)
   } catch (error) { rmSync(temporary, { force: true }); throw error }
@@ -251,7 +251,7 @@ export function nodeIo(worker?: string): Io {
       return refused?.failure === 'missing' ? { ...refused, message: 'there is no such folder' } : refused
     },
     writeInto: (folder, name, text) => attempt(() => writeBeside(folder, name, text, windows ? TRIES_ON_WINDOWS : 1)),
-    keepFile: (path, text) => attempt(() => keepFile(path, text)),
+    keepFile: (path, content) => attempt(() => keepFile(path, content)),
     written(folder) {
       const names = attempt(() => readdirSync(folder))
       return failed(names) ? [] : names.flatMap(name => { const at = attempt(() => statSync(inside(folder, name))); return failed(at) ? [] : [{ name, bytes: at.size, when: at.mtimeMs }] })

@@ -86,23 +86,30 @@ export function quickYaml(places: SourcePlaces, mostDepth: number): { readonly d
     return node.kind === 'sequence' ? list(node, depth) : mapping(node, depth)
   }
 
+  // What the library made is filled in where it stands: most of it is text already, and stays.
   function list(node: Node, depth: number): unknown[] {
     const { children } = node, made = node.result as unknown[]
-    if (made.length !== children.length || children.some((child, i) => child.result !== made[i])) throw new Unsure()
-    return children.map(child => value(child, depth + 1))
+    if (made.length !== children.length) throw new Unsure()
+    children.forEach((child, i) => {
+      if (child.result !== made[i]) throw new Unsure()
+      const read = value(child, depth + 1)
+      if (read !== child.result) made[i] = read
+    })
+    return made
   }
 
   function mapping(node: Node, depth: number): object {
-    const { children } = node, made = node.result as Record<string, unknown>, out: Record<string, unknown> = {}
+    const { children } = node, made = node.result as Record<string, unknown>
     if (Object.keys(made).length * 2 !== children.length) throw new Unsure()
     for (let i = 0; i < children.length; i += 2) {
       const name = children[i]!, held = children[i + 1]!
       if (name.kind !== 'scalar') throw new Unsure()
       const key = String(name.result)
       if (key === '' || made[key] !== held.result || INDEX.test(key) || !source.startsWith(key, begins(source, name.start))) throw new Unsure()
-      out[key] = value(held, depth + 1)
+      const read = value(held, depth + 1)
+      if (read !== held.result) made[key] = read
     }
-    return out
+    return made
   }
 
   function scalar(node: Node, start: number): unknown {

@@ -1,7 +1,6 @@
 // A file format as JSON Schema, as the reader and the findings look at it.
 import { keysOf } from '../findings/places.ts'
 import type { Grammar } from '../units/tape.ts'
-import type { Reads } from './normalize.ts'
 
 /** A kind of file that people write, as the findings speak of it. */
 export interface FileKind {
@@ -51,7 +50,7 @@ export interface Node {
  * What each key of a format holds, where that is a number or a name like one.
  * @throws Error when one key name would have to be read in two ways
  */
-export function readsOf(format: object): Reads {
+export function readsOf(format: object): Readonly<Record<string, Grammar | 'name'>> {
   const reads = new Map<string, Grammar | 'name' | 'as it stands'>()
   const held = (node: Node): Grammar | 'name' | 'as it stands' | undefined => {
     if (node['x-unit'] !== undefined) return node['x-reads'] as Grammar

@@ -52,7 +52,7 @@ export function testIo(world: World = {}): Io & { ended(): Omit<Ended, 'code'> }
     worker: undefined,
     keepFile(path, content) {
       if (world.cacheFull) return { failure: 'other', message: 'the disk is full' }
-      files[path] = content
+      files[path] = Buffer.from(content).toString()
       return undefined
     },
     written: folder => Object.keys(files).filter(f => f.startsWith(`${folder}/`)).map((f, when) => ({ name: f.slice(folder.length + 1), bytes: files[f]!.length, when })),

@@ -72,7 +72,7 @@ describe('numbers as the tape reads', () => {
   test('yes and no are words', () => { expect(job(good).data.openings[1]).toMatchObject({ gasket: 'no', latch: 'no' }) })
   test('a key of the file that has the name of a method reads nothing', () => {
     const data = { constructor: '5', toString: '3', lengthFt: ["14'6", '~2'] }
-    expect(normalize(data, { lengthFt: 'feet' })).toEqual({ about: ['/lengthFt/1'], unread: [] })
+    expect(normalize(data, new Map([['lengthFt', 'feet']]))).toEqual({ about: ['/lengthFt/1'], unread: [] })
     expect(data).toEqual({ constructor: '5', toString: '3', lengthFt: [14.5, 2] })
   })
 })

@@ -71,8 +71,8 @@ describe('schemas/job.schema.json', () => {
 
 describe('what keys read', () => {
   test('the ending of a key says its unit, and so its grammar', () => {
-    expect(readsJob).toMatchObject({ lengthFt: 'feet', rectanglesFt: 'feet', heelIn: 'inches', depthIn: 'inches', areaFt2: 'number', count: 'number', climateZone: 'name' })
-    for (const [key, as] of Object.entries(readsJob)) if (as === 'feet' || as === 'inches') expect(key).toMatch(as === 'feet' ? /Ft$/ : /In$/)
+    expect(Object.fromEntries(readsJob)).toMatchObject({ lengthFt: 'feet', rectanglesFt: 'feet', heelIn: 'inches', depthIn: 'inches', areaFt2: 'number', count: 'number', climateZone: 'name' })
+    for (const [key, as] of readsJob) if (as === 'feet' || as === 'inches') expect(key).toMatch(as === 'feet' ? /Ft$/ : /In$/)
   })
   test('one key name cannot be read in two ways', () => {
     const number = { type: ['number', 'string'], 'x-unit': 'ft', 'x-reads': 'feet' }

@@ -38,6 +38,8 @@ const DIGITS = 32
 
 export const sum = (...parts: readonly (string | Uint8Array)[]): string => { const hash = createHash('sha256'); for (const p of parts) hash.update(p); return hash.digest('hex') }
 
+const decoded = (bytes: Uint8Array): string => Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).toString()
+
 /** Where a user's programs keep what they can make again. @returns undefined where the system says no such place */
 export function cacheFolder({ env, windows }: Pick<Io, 'env' | 'windows'>): string | undefined {
   const absolute = (path: string | undefined): path is string => path !== undefined && (path.startsWith('/') || (windows && /^([A-Za-z]:|\\\\)/.test(path)))
@@ -48,6 +50,8 @@ export function cacheFolder({ env, windows }: Pick<Io, 'env' | 'windows'>): stri
 
 interface Place { readonly pack: string; readonly nth: number }
 const HEAD = `${FORMAT} ${BUILD} `
+/** Room for the sum of a pack, before it is known. */
+const NO_SUM = '0'.repeat(64)
 
 /** Reads and writes what is kept. A pack that is damaged counts as none, and the next writing mends it. */
 export function keeper(io: Io, folder: string, most = BOUNDS) {
@@ -60,7 +64,7 @@ export function keeper(io: Io, folder: string, most = BOUNDS) {
     const found = new Map<string, Place>()
     for (const { name } of [...io.written(folder)].sort((a, b) => a.when - b.when)) {
       const head = io.readHead(pathOf(name), HEAD_BYTES)
-      if (!failed(head)) new TextDecoder().decode(head.bytes).split('\n', 1).forEach(line => { if (line.startsWith(HEAD)) line.split(' ').slice(3).forEach((key, nth) => found.set(key, { pack: name, nth })) })
+      if (!failed(head)) decoded(head.bytes).split('\n', 1).forEach(line => { if (line.startsWith(HEAD)) line.split(' ').slice(3).forEach((key, nth) => found.set(key, { pack: name, nth })) })
     }
     return found
   }
@@ -69,8 +73,8 @@ export function keeper(io: Io, folder: string, most = BOUNDS) {
   function linesOf(pack: string): readonly string[] {
     const known = open.get(pack)
     if (known) return known
-    const read = io.readFile(pathOf(pack)), text = failed(read) ? '' : new TextDecoder().decode(read.bytes), [head = '', ...lines] = text.split('\n')
-    const [check] = head.slice(HEAD.length).split(' ', 1), whole = head.startsWith(HEAD) && check === sum(text.slice(HEAD.length + check!.length)) ? lines : []
+    const read = io.readFile(pathOf(pack)), [head = '', ...lines] = failed(read) ? [] : decoded(read.bytes).split('\n')
+    const [check = ''] = head.slice(HEAD.length).split(' ', 1), whole = !failed(read) && head.startsWith(HEAD) && check === sum(read.bytes.subarray(HEAD.length + check.length)) ? lines : []
     if (open.size >= MOST_OPEN) open.delete(open.keys().next().value!)
     open.set(pack, whole)
     return whole
@@ -80,8 +84,10 @@ export function keeper(io: Io, folder: string, most = BOUNDS) {
     const kept = pending
     pending = []
     if (kept.length === 0 || refused !== undefined) return
-    const all = ` ${kept.map(k => k.key).join(' ')}\n${kept.map(k => k.lines).join('\n')}\n`, check = sum(all)
-    const failure = io.keepFile(pathOf(`${check.slice(0, DIGITS)}.pack`), `${HEAD}${check}${all}`)
+    // Its sum goes into the room left for it, so that the text becomes bytes once.
+    const pack = Buffer.from(`${HEAD}${NO_SUM} ${kept.map(k => k.key).join(' ')}\n${kept.map(k => k.lines).join('\n')}\n`), check = sum(pack.subarray(HEAD.length + NO_SUM.length))
+    pack.write(check, HEAD.length, 'latin1')
+    const failure = io.keepFile(pathOf(`${check.slice(0, DIGITS)}.pack`), pack)
     if (failed(failure)) refused = failure.message // nothing more is kept in this run, and nothing is lost
   }
 
