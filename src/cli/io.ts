@@ -194,13 +194,24 @@ async function* chunks(): AsyncGenerator<Uint8Array | Failure> {
 
 const TRIES_TO_READ = 3
 
+/** All bytes of an open file: a usual one in one piece; what has no size of its own, as a device, to its end. */
+function contentOf(file: number, { size }: { readonly size: number }): Uint8Array {
+  if (size === 0 || size > AT_ONCE) return readFileSync(file)
+  const room = Buffer.allocUnsafe(size)
+  let taken = 0
+  for (let n = -1; n !== 0 && taken < size; taken += n) n = readSync(file, room, taken, size - taken, null)
+  return room.subarray(0, taken)
+}
+/** Job files are some thousand bytes. */
+const AT_ONCE = 1_000_000
+
 /** Reads a file that stands still: one that somebody writes meanwhile is read again, then refused. @param between what happens while it is read, for tests */
 export function readSteady(path: string, between: () => void = () => {}): Read {
   return attempt((): Read => {
     for (let n = 0; n < TRIES_TO_READ; n++) {
       const file = openSync(path, 'r')
       try {
-        const before = fstatSync(file), bytes = readFileSync(file)
+        const before = fstatSync(file), bytes = contentOf(file, before)
         between()
         const after = fstatSync(file)
         if (!before.isFile() || (before.size === after.size && before.mtimeMs === after.mtimeMs)) return { bytes }

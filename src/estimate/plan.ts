@@ -50,14 +50,14 @@ export function standingWork(data: JobFile, books: Books): Omit<Plan, 'steps'> &
   const measures = [...found.areas.map(a => a.measure), ...found.openings.map(o => o.measure), ...found.ducts.map(d => d.measure), ...found.house]
   const declined = found.openings.filter(o => o.found.item.decline === 'yes').map((o): Declined => ({ id: o.found.id, area: o.found.item.in, where: o.found.item.at }))
   for (const { found: { id, item }, measure } of found.ducts) if (item.decline === 'yes') declined.push({ id, area: measure.buries, where: item.at ?? `the ducts ${id}` })
-  const planless = wanted(tasksOf(found)).every(opensHold)
+  const foundTasks = wanted(tasksOf(found)), planless = foundTasks.every(opensHold)
   // Where an opening stays open nothing is covered: what only shuts the cover is about nothing.
   const aboutNothing = (g: Gate): boolean => (g.state === 'hold' || g.state === 'mend') && (planless || declined.some(d => d.area === g.in) && g.stops.phases.every(p => COVERING.includes(p)))
   const gates = opened(measures.flatMap(m => m.gates ?? []).filter(g => !aboutNothing(g)), data.clearances ?? [], data.job.surveyedOn, books.company.name)
 
   // Tasks, and what the gates leave of them
   const taken = told(found, gates.gates)
-  const needed = wanted(tasksOf(taken)).filter(t => !opensHold(t) || gates.gates.some(g => g.clearedByTask === t.id && g.open))
+  const needed = (taken === found ? foundTasks : wanted(tasksOf(taken))).filter(t => !opensHold(t) || gates.gates.some(g => g.clearedByTask === t.id && g.open))
   const appliances = data.appliances ?? []
   const untested = appliances.filter(a => gates.gates.some(g => g.open && g.of === a.id && g.clearedByTask === 'test-combustion-in'))
   const ductTarget = (data.tests?.ductTest ?? 'none') === 'none' ? undefined : wantedOfDucts(data, books)
@@ -94,7 +94,7 @@ export interface Billed {
 }
 
 /** The part of a plan that is priced. */
-export const billed = ({ data, taken, steps, days, verdict, risks }: Pick<Plan, 'data' | 'taken' | 'days' | 'verdict' | 'risks'> & { readonly steps: readonly Planned[] }): Billed => ({
+export const billed = ({ data, taken, days, verdict, risks }: Pick<Plan, 'data' | 'taken' | 'days' | 'verdict' | 'risks'>, steps: readonly Planned[]): Billed => ({
   verdict, site: data, steps, wholeDays: days.whole, risks,
   disposal: Object.fromEntries(taken.areas.flatMap(a => (a.measure.otherCents && steps.some(t => t.parts.some(p => p.otherCents && a.measure.tasks.includes(p))) ? [[`disposal-${a.id}`, a.measure.otherCents] as const] : []))),
 })
@@ -108,7 +108,7 @@ export function pricedWork({ verdict, site, steps, disposal, wholeDays, risks }:
 }
 
 /** What a plan costs. */
-export const priced = (planned: Plan, books: Books) => pricedWork(billed(planned), books)
+export const priced = (planned: Plan, books: Books) => pricedWork(billed(planned, planned.steps), books)
 
 const tasksOf = ({ areas, ducts, openings, house }: Taken): Task[] => [...areas.flatMap(a => a.measure.tasks), ...openings.flatMap(o => o.measure.tasks), ...ducts.flatMap(d => d.measure.tasks), ...house.flatMap(m => m.tasks)]
 

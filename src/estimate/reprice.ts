@@ -60,9 +60,9 @@ export interface Stand { readonly billed: Billed; readonly gates: readonly Repri
 
 /** Takes one house off under one book. */
 export function standOf(data: JobFile, books: Books): Stand {
-  const { planned, ...made } = standingWork(data, books)
+  const made = standingWork(data, books)
   return {
-    billed: billed({ ...made, steps: planned }), errors: [...made.taken.findings, ...made.gates.findings].filter(f => f.severity === 'error'),
+    billed: billed(made, made.planned), errors: [...made.taken.findings, ...made.gates.findings].filter(f => f.severity === 'error'),
     gates: made.gates.gates.flatMap(({ id, code, state, open, where, why }) => (open && (state === 'stop' || state === 'hold') ? [{ id, code, state, where, why }] : [])),
   }
 }

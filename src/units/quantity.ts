@@ -43,6 +43,8 @@ export interface Formula<A extends Args = any, U extends Unit = Unit> {
   fn(x: Numbers<A>): number
   /** The same of a list of figures, where it takes any number of them. */
   readonly ofList?: (values: readonly number[]) => number
+  /** Where `work` puts the numbers of one call: a new object for each would cost as much as the formula. */
+  numbers?: Record<string, number>
 }
 
 export const formula = <const A extends Args, const U extends Unit>(f: Formula<A, U>): Formula<A, U> => f
@@ -69,7 +71,7 @@ export const RESULT = 'what it gives'
  * @throws OutOfRange when an input is NaN or outside the formula's stated range, or where no figure comes out
  */
 export function work<A extends Args, U extends Unit>(by: Formula<A, U>, inputs: Inputs<A>): Quantity<U> {
-  const x: Record<string, number> = {}
+  const x = by.numbers ??= {}
   for (const name in by.args) {
     const arg = by.args[name]!, { value } = inputs[name] as Quantity
     if (!inRange(value, arg[1], arg[2])) throw new OutOfRange(by.id, name, value, arg[0], arg[1], arg[2])
