@@ -32,7 +32,6 @@ export async function report(run: Run, words: readonly string[], options: Repric
   const jobs = await sources(run, words, list)
   if (!jobs) return
 
-  await run.io.setForBatch()
   const totals = new Totals(), rows: RepriceRow[] = [], lines: string[] = [], skipped: Skip[] = [], below: string[] = [], ids = new JobIds(), clashes: string[] = []
   const counts = { read: 0, unread: 0, fresh: 0, judged: 0 }
   const bar = progress(run, jobs.count, (ndjson || csv) && run.io.stdout.isTTY)
@@ -102,10 +101,14 @@ interface How { readonly priced: Pricer; readonly terms: Terms; readonly held: H
 /** What comes of each job, in the order they came; by threads where there are so many that it pays. */
 async function* each({ io }: Run, { units, count }: Sources, { priced, terms, held, workers }: How): AsyncGenerator<Done> {
   const here = withHeld(io, held), { worker } = io
-  if (worker === undefined || workers === 0) { for await (const unit of units) yield done(here, priced, unit); return }
+  async function* alone(): AsyncGenerator<Done> {
+    await io.setForBatch()
+    for await (const unit of units) yield done(here, priced, unit)
+  }
+  if (worker === undefined || workers === 0) { yield* alone(); return }
   const { FEWEST, inThreads, processors } = await import('./threads.ts')
   const threads = workers ?? processors()
-  if (workers === undefined && (threads < 2 || (count !== undefined && count < FEWEST))) { for await (const unit of units) yield done(here, priced, unit); return }
+  if (workers === undefined && (threads < 2 || (count !== undefined && count < FEWEST))) { yield* alone(); return }
   const rest = units[Symbol.asyncIterator]()
   // How many a stream holds is known when it ends: the first are done here, at once.
   if (workers === undefined && count === undefined) for (let n = 0; n < FEWEST; n++) {
@@ -113,7 +116,7 @@ async function* each({ io }: Run, { units, count }: Sources, { priced, terms, he
     if (next.done) return
     yield done(here, priced, next.value)
   }
-  yield* inThreads(worker, threads, { terms, held }, { [Symbol.asyncIterator]: () => rest } as AsyncIterable<Unit>)
+  yield* inThreads({ count: threads, file: worker, task: { terms, held }, whenUp: io.setForBatch }, { [Symbol.asyncIterator]: () => rest } as AsyncIterable<Unit>)
 }
 
 /** One object; the jobs stand in it as they were printed, so that none is read again. */

@@ -2,7 +2,7 @@
 import { availableParallelism } from 'node:os'
 import { Worker } from 'node:worker_threads'
 import type { Done } from './run-jobs.ts'
-import type { Task } from './serve.ts'
+import { UP, type Task, type Up } from './messages.ts'
 import type { Unit } from './sources.ts'
 
 /** Fewer jobs are done sooner than a thread has started. */
@@ -16,7 +16,7 @@ const YOUNG = 12
 
 export const processors = (): number => availableParallelism()
 
-interface Thread { price(units: readonly Unit[]): Promise<readonly Done[]>; end(): Promise<unknown> }
+interface Thread { /** It runs, or never will. */ readonly up: Promise<void>; price(units: readonly Unit[]): Promise<readonly Done[]>; end(): Promise<unknown> }
 
 /** Starts a thread. One that dies leaves a fault at each of its jobs. */
 function start(file: string, task: Task): Thread {
@@ -24,11 +24,14 @@ function start(file: string, task: Task): Thread {
   const waiting: { readonly units: readonly Unit[]; readonly give: (all: readonly Done[]) => void }[] = []
   let dead: string | undefined
   const faults = (units: readonly Unit[]): Done[] => units.map(u => ({ is: 'fault', file: u.file, message: dead! }))
-  const died = (why: string): void => { dead ??= why; for (const w of waiting.splice(0)) w.give(faults(w.units)) }
-  worker.on('message', (all: readonly Done[]) => { waiting.shift()!.give(all) })
+  let isUp = (): void => {}
+  const up = new Promise<void>(resolve => { isUp = resolve })
+  const died = (why: string): void => { isUp(); dead ??= why; for (const w of waiting.splice(0)) w.give(faults(w.units)) }
+  worker.on('message', (all: readonly Done[] | Up) => { if (all === UP) isUp(); else waiting.shift()!.give(all) })
   worker.on('error', error => { died(`a worker thread ended: ${error instanceof Error ? error.message : String(error)}`) })
   worker.on('exit', () => { died('a worker thread ended') })
   return {
+    up,
     price: units => new Promise(give => {
       if (dead !== undefined) { give(faults(units)); return }
       waiting.push({ units, give })
@@ -44,21 +47,37 @@ async function* chunks(units: AsyncIterable<Unit>): AsyncGenerator<readonly Unit
   if (chunk.length > 0) yield chunk
 }
 
-/** Prices jobs by so many threads. @param file what a thread runs */
-export async function* inThreads(file: string, count: number, task: Task, units: AsyncIterable<Unit>): AsyncGenerator<Done> {
-  const threads = Array.from({ length: count }, () => start(file, task)), under: Promise<readonly Done[]>[] = []
+export interface Threads {
+  readonly count: number
+  /** What each runs. */
+  readonly file: string
+  readonly task: Task
+  /** Done once all of them run: the compiled form of the program is refused under other settings of the engine than it was made under. */
+  readonly whenUp: () => Promise<void>
+}
+
+/** Prices jobs by so many threads. */
+export async function* inThreads({ count, file, task, whenUp }: Threads, units: AsyncIterable<Unit>): AsyncGenerator<Done> {
+  const threads = Array.from({ length: count }, () => start(file, task)).map(thread => ({ thread, busy: 0 })), under: Promise<readonly Done[]>[] = []
+  const set = Promise.all(threads.map(t => t.thread.up)).then(whenUp)
+  /** To the one that has least to do. */
+  const give = async (chunk: readonly Unit[]): Promise<readonly Done[]> => {
+    const least = threads.reduce((a, b) => (b.busy < a.busy ? b : a))
+    least.busy++
+    try { return await least.thread.price(chunk) } finally { least.busy-- }
+  }
   const all = chunks(units)
   try {
-    for (let n = 0, ended = false; ;) {
+    for (let ended = false; ;) {
       while (!ended && under.length < count * AHEAD) {
         const next = await all.next()
         if (next.done) ended = true
-        else under.push(threads[n++ % count]!.price(next.value))
+        else under.push(give(next.value))
       }
       const first = under.shift()
       if (!first) return
       yield* await first
     }
-  } finally { await Promise.all(threads.map(t => t.end())) }
+  } finally { await set; await Promise.all(threads.map(t => t.thread.end())) }
 }
 
