@@ -39,7 +39,7 @@ function bare(node) {
 }
 
 const ENOUGH = 3
-/** Each mapping of some keys in a place of its own, once: it becomes a function of its own, which V8 compiles only for a file that has such a mapping. */
+/** Each mapping of some keys, and each choice of kinds, in a place of its own, once: it becomes a function of its own, which V8 compiles only for a file that has such a part, and with care only while it is short. */
 function apart(format) {
   const defs = {}, names = new Map()
   const walk = (node, hoist) => {
@@ -59,7 +59,9 @@ function apart(format) {
 /** What the compiler writes for each fault: an object, and where it goes. */
 const FAULT = /const (err\d+) = \{instancePath(?::(.+?))?,schemaPath:"(?:[^"\\]|\\.)*",keyword:("\w+"),params:\{(?:(missingProperty|additionalProperty): )?(.+?)\}\};if\(vErrors === null\)\{vErrors = \[\1\];\}else \{vErrors\.push\(\1\);\}errors\+\+;/g
 const DECLARED = /\(data, \{instancePath="", parentData, parentDataProperty, rootData=data\}=\{\}\)/g
-const CALLED = /, \{instancePath(?::(.+?))?,parentData:.+?,parentDataProperty:.+?,rootData\}\)/g
+const CALLED = /, \{instancePath(?::(.+?))?,parentData(?::.+?)?,parentDataProperty(?::.+?)?,rootData\}\)/g
+/** Letters are counted one by one only where the units of the text leave it open. */
+const LETTERS = /(func\d+)\((data\d*)\) ([<>]) (\d+)/g
 const SCHEMA = /const (schema\d+) = (\{.+?\});(?=const |function )/g
 const NOTED = 'function noted(faults, instancePath, keyword, params = {}) { const fault = { instancePath, keyword, params }; if (faults === null) return [fault]; faults.push(fault); return faults }'
 
@@ -67,6 +69,7 @@ const NOTED = 'function noted(faults, instancePath, keyword, params = {}) { cons
 function brief(code) {
   const calls = code.replace(FAULT, (_, _name, path = 'instancePath', keyword, param, value) => `vErrors = noted(vErrors, ${path}, ${keyword}${param ? `, { ${param}: ${value} }` : ''}); errors++;`)
     .replace(DECLARED, '(data, instancePath = "")').replace(CALLED, (_, path = 'instancePath') => `, ${path})`)
+    .replace(LETTERS, (count, _, text, sign, most) => `${text}.length ${sign} ${sign === '>' ? most : 2 * most} && ${count}`)
   const names = calls.replace(SCHEMA, (_, name, text) => `const ${name} = ${JSON.stringify({ properties: Object.fromEntries(Object.keys(JSON.parse(text).properties ?? {}).map(key => [key, 0])) })};`)
   if (/schemaPath|rootData|schema\d+\.(?!properties,)/.test(names)) throw new Error('the schema compiler writes its faults in another way than bin/validators.mjs reads')
   return `${names}\n${NOTED}`
