@@ -1,11 +1,10 @@
-// What is kept of job files that were read before: the valid job, and what it is under the books of a shape. Content names it, so a changed file is
+// What is kept of job files that were read before: what re-pricing asks of a valid one, and what it takes under the books of a shape. Content names it, so a changed file is
 // another one; a build names it, so another program reads it anew. Some dozens lie in one pack, since a file for each would cost more than it saves.
 // All of it may be deleted at any time.
 import { createHash } from 'node:crypto'
 import type { JobTarget } from '../../books/job-target.ts'
 import type { KeptStand } from '../../estimate/kept-stand.ts'
 import type { Quoted } from '../../estimate/reprice.ts'
-import type { JobFile } from '../../job/job-file.ts'
 import { failed, type Io } from '../io.ts'
 
 /** The build puts its own sum in its place; from the source nothing is kept from one run to the next version. */
@@ -16,14 +15,12 @@ export interface Asked extends Quoted { readonly company?: string; readonly targ
 export interface Kept {
   readonly asked: Asked
   readonly stands: Readonly<Record<string, KeptStand>>
-  /** The whole job, for books of another shape. */
-  data(): JobFile
 }
 
-const FORMAT = 'lidwork-kept/2'
+const FORMAT = 'lidwork-kept/3'
 /** Books differ in shape seldom: an old one, a new one, and two from before. */
 const MOST_STANDS = 4
-/** Longer jobs are read anew. */
+/** What is longer is made anew. */
 const MOST_LETTERS = 32_768
 /** Entries in a pack. */
 const FULL = 48
@@ -55,7 +52,7 @@ const NO_SUM = '0'.repeat(64)
 
 /** Reads and writes what is kept. A pack that is damaged counts as none, and the next writing mends it. */
 export function keeper(io: Io, folder: string, most = BOUNDS) {
-  let refused: string | undefined, places: Map<string, Place> | undefined, pending: { readonly key: string; readonly lines: string }[] = []
+  let refused: string | undefined, places: Map<string, Place> | undefined, pending: { readonly key: string; readonly line: string }[] = []
   const open = new Map<string, readonly string[]>()
   const pathOf = (pack: string): string => `${folder}/${pack}`
 
@@ -69,7 +66,7 @@ export function keeper(io: Io, folder: string, most = BOUNDS) {
     return found
   }
 
-  /** The lines of a pack, two for each entry; none where they are not what was written. */
+  /** The lines of a pack, one for each entry; none where they are not what was written. */
   function linesOf(pack: string): readonly string[] {
     const known = open.get(pack)
     if (known) return known
@@ -85,7 +82,7 @@ export function keeper(io: Io, folder: string, most = BOUNDS) {
     pending = []
     if (kept.length === 0 || refused !== undefined) return
     // Its sum goes into the room left for it, so that the text becomes bytes once.
-    const pack = Buffer.from(`${HEAD}${NO_SUM} ${kept.map(k => k.key).join(' ')}\n${kept.map(k => k.lines).join('\n')}\n`), check = sum(pack.subarray(HEAD.length + NO_SUM.length))
+    const pack = Buffer.from(`${HEAD}${NO_SUM} ${kept.map(k => k.key).join(' ')}\n${kept.map(k => k.line).join('\n')}\n`), check = sum(pack.subarray(HEAD.length + NO_SUM.length))
     pack.write(check, HEAD.length, 'latin1')
     const failure = io.keepFile(pathOf(`${check.slice(0, DIGITS)}.pack`), pack)
     if (failed(failure)) refused = failure.message // nothing more is kept in this run, and nothing is lost
@@ -98,16 +95,14 @@ export function keeper(io: Io, folder: string, most = BOUNDS) {
     get(key: string): Kept | undefined {
       const place = (places ??= index()).get(key)
       if (!place) return undefined
-      const lines = linesOf(place.pack), body = lines[place.nth * 2], data = lines[place.nth * 2 + 1]
-      if (body === undefined || data === undefined) return undefined
-      const { asked, stands } = JSON.parse(body) as Pick<Kept, 'asked' | 'stands'>
-      return { asked, stands, data: () => JSON.parse(data) as JobFile }
+      const line = linesOf(place.pack)[place.nth]
+      return line === undefined ? undefined : JSON.parse(line) as Kept
     },
 
-    put(key: string, { asked, stands }: Pick<Kept, 'asked' | 'stands'>, job: JobFile): void {
+    put(key: string, { asked, stands }: Kept): void {
       if (refused !== undefined) return
-      const lines = `${JSON.stringify({ asked, stands: Object.fromEntries(Object.entries(stands).slice(-MOST_STANDS)) })}\n${JSON.stringify(job)}`
-      if (lines.length <= MOST_LETTERS && pending.push({ key, lines }) >= FULL) flush()
+      const line = JSON.stringify({ asked, stands: Object.fromEntries(Object.entries(stands).slice(-MOST_STANDS)) })
+      if (line.length <= MOST_LETTERS && pending.push({ key, line }) >= FULL) flush()
     },
 
     /** Writes what has gathered. */

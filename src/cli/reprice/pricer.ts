@@ -7,7 +7,6 @@ import { DayMissing, repriced, standOf, type RepricedOut, type Stand } from '../
 import { sorted, type Finding, type Places } from '../../findings/finding.ts'
 import { renderFinding } from '../../findings/render.ts'
 import type { Job } from '../../job/job.ts'
-import type { JobFile } from '../../job/job-file.ts'
 import { readJob } from '../../job/read.ts'
 import { targetOf } from '../../job/target.ts'
 import { OutOfRange } from '../../units/quantity.ts'
@@ -64,8 +63,8 @@ export function pricer(io: Io, { from, to, company, on, cache }: Terms) {
         if (!result.ok) return skipped(file, result.findings, result.places, result.source)
         read = result
       }
-      /** The file itself, for the places of findings that its valid data cannot tell. */
-      const again = (): { readonly job: Job; readonly source: string } => { const r = read ?? readJob(bytes, file); if ('ok' in r && !r.ok) throw new Error('a file that was valid is no longer'); return r as { job: Job; source: string } }
+      /** The file itself: for books of a shape that nothing is kept of, and for the places of findings. */
+      const again = (): { readonly job: Job; readonly source: string } => { const r = read ?? readJob(bytes, file); if ('ok' in r && !r.ok) throw new Error('a file that was valid is no longer'); return read = r as { job: Job; source: string } }
       const asked = before?.asked ?? askedOf(read!.job)
       const old = sideOf(from, asked.company, file), now = sideOf(to, asked.company, file)
       if ('troubles' in old || 'troubles' in now) {
@@ -74,11 +73,10 @@ export function pricer(io: Io, { from, to, company, on, cache }: Terms) {
       }
       const faults = [old.shelf, now.shelf].flatMap(s => s.troubles(asked.target))
       if (faults.length > 0) { const { job, source } = again(); return skipped(file, sorted(faults, job.places), job.places, source) }
-      const data = (): JobFile => read?.job.data ?? before!.data()
       const made = new Map<string, Stand>()
       const standFor = ({ shelf, shape }: Side): Stand => {
         const known = before?.stands[shape]
-        const stand = made.get(shape) ?? (known ? standKept(known) : standOf(data(), shelf.for(asked.target)))
+        const stand = made.get(shape) ?? (known ? standKept(known) : standOf(again().job.data, shelf.for(asked.target)))
         made.set(shape, stand)
         return stand
       }
@@ -88,7 +86,7 @@ export function pricer(io: Io, { from, to, company, on, cache }: Terms) {
       try {
         const job = repriced(file, asked, ...sides, on), line = JSON.stringify(job)
         const fresh = key !== undefined && [...made.keys()].some(s => !before?.stands[s])
-        if (fresh) kept!.put(key, { asked, stands: { ...before?.stands, ...Object.fromEntries([...made].map(([s, stand]) => [s, before?.stands[s] ?? keptStand(stand)])) } }, data())
+        if (fresh) kept!.put(key, { asked, stands: { ...before?.stands, ...Object.fromEntries([...made].map(([s, stand]) => [s, before?.stands[s] ?? keptStand(stand)])) } })
         return { is: 'priced', line, job, fresh }
       } catch (error) {
         if (error instanceof DayMissing) return { is: 'day-missing', file }
