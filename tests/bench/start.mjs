@@ -40,6 +40,7 @@ try {
 
 const median = times => [...times].sort((a, b) => a - b)[times.length >> 1]
 const [base] = variants
+console.log(process.env.NODE_EXTRA_CA_CERTS ? 'NODE_EXTRA_CA_CERTS is set: Node reads those certificates at each start, so the ratios are smaller than without' : 'NODE_EXTRA_CA_CERTS is not set')
 console.log(`${ROUNDS} rounds, Node ${process.versions.node}\n${''.padEnd(40)}median ms    least   ratio   goal`)
 for (const { name, times, goal } of variants) {
   const ratio = median(times) / median(base.times)
