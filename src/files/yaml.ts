@@ -8,6 +8,7 @@ import { printable, steering } from '../findings/printable.ts'
 import { openEnd, type OpenEnd } from './open-ends.ts'
 import { quickYaml } from './quick-yaml.ts'
 import type { FileKind } from './schema.ts'
+import { utf8 } from './utf8.ts'
 
 const MOST_DEPTH = 20
 
@@ -64,12 +65,6 @@ export function readYaml(given: Uint8Array | string, kind: FileKind, quick = tru
   return { data: walk.findings.length === 0 ? data : undefined, places, bare: walk.bare, findings: walk.findings }
 }
 
-/** UTF-8 without its byte order mark. Node loads its decoder of other codes when one is made, which takes a millisecond. */
-function plainText(bytes: Uint8Array): string {
-  const mark = bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf ? 3 : 0
-  return Buffer.from(bytes.buffer, bytes.byteOffset + mark, bytes.byteLength - mark).toString('utf8')
-}
-
 /** No text of whatever older code has bytes under the tab. */
 const LEAST_IN_TEXT = 9
 
@@ -80,7 +75,7 @@ export function decodeText(bytes: Uint8Array, kind: FileKind): { source: string;
   const utf16 = bytes[0] === 0xff && bytes[1] === 0xfe ? 'utf-16le' : bytes[0] === 0xfe && bytes[1] === 0xff ? 'utf-16be' : undefined
   const as = utf16 ?? 'utf-8'
   if (as === 'utf-8' && bytes.includes(0)) return { source: '', wrong: notText }
-  if (as === 'utf-8' && isUtf8(bytes)) return { source: withLines(plainText(bytes)) }
+  if (as === 'utf-8' && isUtf8(bytes)) return { source: withLines(utf8(bytes).replace(/^\ufeff/, '')) }
   const read = (part: Uint8Array, fatal: boolean) => new TextDecoder(as, { fatal }).decode(part)
   try {
     const source = read(bytes, true)

@@ -5,6 +5,7 @@ import { createHash } from 'node:crypto'
 import type { JobTarget } from '../../books/job-target.ts'
 import type { KeptStand } from '../../estimate/kept-stand.ts'
 import type { Quoted } from '../../estimate/reprice.ts'
+import { utf8 } from '../../files/utf8.ts'
 import { failed, type Io } from '../io.ts'
 
 /** The build puts its own sum in its place; from the source nothing is kept from one run to the next version. */
@@ -35,8 +36,6 @@ const DIGITS = 32
 
 export const sum = (...parts: readonly (string | Uint8Array)[]): string => { const hash = createHash('sha256'); for (const p of parts) hash.update(p); return hash.digest('hex') }
 
-const decoded = (bytes: Uint8Array): string => Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).toString()
-
 /** Where a user's programs keep what they can make again. @returns undefined where the system says no such place */
 export function cacheFolder({ env, windows }: Pick<Io, 'env' | 'windows'>): string | undefined {
   const absolute = (path: string | undefined): path is string => path !== undefined && (path.startsWith('/') || (windows && /^([A-Za-z]:|\\\\)/.test(path)))
@@ -61,7 +60,7 @@ export function keeper(io: Io, folder: string, most = BOUNDS) {
     const found = new Map<string, Place>()
     for (const { name } of [...io.written(folder)].sort((a, b) => a.when - b.when)) {
       const head = io.readHead(pathOf(name), HEAD_BYTES)
-      if (!failed(head)) decoded(head.bytes).split('\n', 1).forEach(line => { if (line.startsWith(HEAD)) line.split(' ').slice(3).forEach((key, nth) => found.set(key, { pack: name, nth })) })
+      if (!failed(head)) utf8(head.bytes).split('\n', 1).forEach(line => { if (line.startsWith(HEAD)) line.split(' ').slice(3).forEach((key, nth) => found.set(key, { pack: name, nth })) })
     }
     return found
   }
@@ -70,7 +69,7 @@ export function keeper(io: Io, folder: string, most = BOUNDS) {
   function linesOf(pack: string): readonly string[] {
     const known = open.get(pack)
     if (known) return known
-    const read = io.readFile(pathOf(pack)), [head = '', ...lines] = failed(read) ? [] : decoded(read.bytes).split('\n')
+    const read = io.readFile(pathOf(pack)), [head = '', ...lines] = failed(read) ? [] : utf8(read.bytes).split('\n')
     const [check = ''] = head.slice(HEAD.length).split(' ', 1), whole = !failed(read) && head.startsWith(HEAD) && check === sum(read.bytes.subarray(HEAD.length + check.length)) ? lines : []
     if (open.size >= MOST_OPEN) open.delete(open.keys().next().value!)
     open.set(pack, whole)
