@@ -39,7 +39,7 @@ function bare(node) {
 }
 
 const ENOUGH = 3
-/** Each mapping of some keys, and each choice of kinds, in a place of its own, once: it becomes a function of its own, which V8 compiles only for a file that has such a part, and with care only while it is short. */
+/** Each mapping of some keys in a place of its own, once: it becomes a function of its own, which V8 compiles only for a file that has such a mapping. */
 function apart(format) {
   const defs = {}, names = new Map()
   const walk = (node, hoist) => {

@@ -25,8 +25,7 @@ const averages = (o: OptionOut): string => (o.averageR === undefined ? '' : figu
 function table(on: Sheet, name: string, rows: readonly OptionOut[], cols: readonly Col[], clean: (text: string) => string): void {
   const shown = cols.map(c => ({ ...c, cells: rows.map(c.cell) })).filter(c => c.cells.some(t => t !== ''))
   const widths = shown.map(c => Math.max(...[...c.heads, ...c.cells].map(columns)) + GAP)
-  on.figures(name, shown.map(c => c.heads[0]), widths, true)
-  on.figures('', shown.map(c => c.heads[1]), widths)
+  on.heads(name, shown.map(c => c.heads), widths)
   rows.forEach((o, i) => on.figures(clean(`${o.what}${o.asWritten ? ', as written' : ''}`), shown.map(c => c.cells[i]!), widths))
 }
 

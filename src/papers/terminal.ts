@@ -131,8 +131,7 @@ function areas(e: EstimateOut, on: Sheet): void {
   const figures = [...AREA_COLUMNS, ...wide].filter(([, , , of]) => e.areas.some(a => of(a) !== ''))
   const widths = figures.map(([, , width]) => width)
   on.gap()
-  on.figures('areas', figures.map(([head]) => head), widths, true)
-  on.figures('', figures.map(([, unit]) => unit), widths)
+  on.heads('areas', figures.map(([head, unit]) => [head, unit]), widths)
   for (const a of e.areas) on.figures(a.id, figures.map(([, , , of]) => of(a)), widths)
   const called = new Map(e.materials.map(m => [m.item, m.name]))
   for (const a of e.areas) on.row({ text: areaSentence(a, a.product === undefined ? undefined : called.get(a.product) ?? a.product) + (narrow(on) ? loadWords(a) : '') })
@@ -296,14 +295,13 @@ function materials(e: EstimateOut, on: Sheet): void {
     const cells = m.map(of)
     return { width: Math.max(...[...heads, ...cells].map(columns)), heads, cells }
   }
-  const all = [{ ...needed, heads: [needed.head, ''] }, { ...buy, heads: [buy.head, ''] }, money(['charged', 'packs'], x => figure(x.charged, 2)), money(['each', '$'], x => usd(x.unitPriceCents)), money(['total', '$'], x => usd(x.totalCents))]
+  const all: readonly { readonly width: number; readonly heads: readonly [string, string]; readonly cells: readonly string[] }[] = [{ ...needed, heads: [needed.head, ''] }, { ...buy, heads: [buy.head, ''] }, money(['charged', 'packs'], x => figure(x.charged, 2)), money(['each', '$'], x => usd(x.unitPriceCents)), money(['total', '$'], x => usd(x.totalCents))]
   const room = (cs: typeof all): number => on.width - INDENT - cs.reduce((sum, c) => sum + c.width + GAP, 0)
   // Where a name would have no room, the order and the sum stay, and the rest stands below.
   const cols = room(all) < LEAST_NAME ? [all[1]!, all[4]!] : all
   on.gap()
   const widths = cols.map(c => c.width + GAP)
-  on.figures('materials', cols.map(c => c.heads[0]!), widths, true)
-  on.figures('', cols.map(c => c.heads[1]!), widths)
+  on.heads('materials', cols.map(c => c.heads), widths)
   m.forEach((x, i) => {
     on.figures(x.name, cols.map(c => c.cells[i]!), widths)
     if (cols !== all) on.row({ at: BELOW, text: `needed ${figure(x.needed, 2)}${NB}${unitWord(x.unit)}, charged ${figure(x.charged, 2)} at ${usd(x.unitPriceCents)}` })

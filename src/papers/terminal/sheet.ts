@@ -93,7 +93,9 @@ export interface Sheet {
    * A name, and figures each at the right of its column, whose width begins with its gap; a figure may have several lines.
    * A name of one word that would be cut stands on a line of its own.
    */
-  figures(name: string, cells: readonly string[], widths: readonly number[], boldName?: boolean): void
+  figures(name: string, cells: readonly string[], widths: readonly number[]): void
+  /** What stands over such figures: the section, and of each column two words. */
+  heads(name: string, heads: readonly (readonly [string, string])[], widths: readonly number[]): void
   text(): string
 }
 
@@ -121,7 +123,7 @@ export function sheet(look: Look): Sheet {
     }
   }
 
-  function figures(name: string, cells: readonly string[], widths: readonly number[], boldName = false): void {
+  function laid(name: string, boldName: boolean, cells: readonly string[], widths: readonly number[]): void {
     const lines = cells.map(cell => said(cell).split('\n')), taken = widths.reduce((sum, w) => sum + w, 0), wide = columns(said(name))
     const right = Array.from({ length: Math.max(...lines.map(l => l.length)) }, (_, i) => lines.map((l, n) => padLeft(l[i] ?? '', widths[n]!)).join('').slice(GAP))
     const alone = !name.includes(' ') && wide > width - (WORD - 1) - taken && wide <= width - WORD
@@ -130,7 +132,12 @@ export function sheet(look: Look): Sheet {
   }
 
   return {
-    width, heavy, thin, row, figures,
+    width, heavy, thin, row,
+    figures: (name, cells, widths) => { laid(name, false, cells, widths) },
+    heads(name, heads, widths) {
+      laid(name, true, heads.map(h => h[0]), widths)
+      laid('', false, heads.map(h => h[1]), widths)
+    },
     gap() { lines.push('') },
     section(word, right = '') { lines.push(''); row({ text: word, boldText: true, right }) },
     rule(n, free = 0) { put(padLeft(thin.repeat(n), width - free)) },
