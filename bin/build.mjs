@@ -11,8 +11,8 @@ import { buildUses } from './uses.mjs'
 import { buildSchemas, buildValidators } from './validators.mjs'
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)))
-const { BUNDLES, DIST, load } = launcher
-const bundle = name => join(DIST, `${BUNDLES[name]}.cjs`), compiledForm = name => join(DIST, `${BUNDLES[name]}.v8`)
+const { BUNDLES, compiledForm, DIST, load } = launcher
+const bundle = name => join(DIST, `${BUNDLES[name]}.cjs`)
 
 /** Never half a file: another process may start the program meanwhile. */
 function put(file, content) {
@@ -65,6 +65,8 @@ const apart = {
 /** What a command loads when it runs, by the file it is in: of a bundle apart, so that `--version` and `--help` need not read it, and the papers are read by those who print them alone. */
 const loaded = { work: new Set(['src/cli/reprice/serve.ts']), papers: new Set() }
 const bundleOf = file => (file.startsWith('src/papers/html/') ? 'papers' : 'work')
+/** By which name it is asked for: the work of a batch is loaded on an engine set for it. */
+const askedBy = file => (file.startsWith('src/cli/reprice/') ? 'batch' : bundleOf(file))
 const later = {
   name: 'later',
   setup(build) {
@@ -72,7 +74,7 @@ const later = {
       if (kind !== 'dynamic-import') return undefined
       const file = relative(root, join(resolveDir, path)).replaceAll('\\', '/')
       loaded[bundleOf(file)].add(file)
-      return { path: `${bundleOf(file)}:${file}`, external: true }
+      return { path: `${askedBy(file)}:${file}`, external: true }
     })
   },
 }
@@ -98,7 +100,7 @@ async function compiled() {
   const job = readFileSync(join(root, 'examples', 'quince-lane-14.job.yaml'))
   const io = {
     stdout: nowhere, stderr: nowhere, env: {}, cwd: '', windows: false, isFolder: () => false, list: () => [], filesBelow: () => ({ files: [], unread: [] }),
-    readFile: () => ({ bytes: job }), readHead: () => ({ bytes: job }), readStdin: async () => ({ bytes: job }), stdinChunks: () => ({ failure: 'terminal', message: '' }), now: () => 0, writeFile: () => undefined, writeInto: () => undefined, makeFolder: () => undefined, setForBatch: async () => {}, keepFile: () => undefined, written: () => [], removeFile: () => {}, worker: undefined,
+    readFile: () => ({ bytes: job }), readHead: () => ({ bytes: job }), readStdin: async () => ({ bytes: job }), stdinChunks: () => ({ failure: 'terminal', message: '' }), now: () => 0, writeFile: () => undefined, writeInto: () => undefined, makeFolder: () => undefined, setForBatch: async () => {}, turn: async () => {}, keepFile: () => undefined, written: () => [], removeFile: () => {}, worker: undefined,
   }
   // What V8 compiles further in this run is marked in the form, and then compiled at once in each start: 2 ms for what runs once. Set back before the form is written, which is refused under other flags.
   setFlagsFromString('--no-sparkplug')
@@ -110,6 +112,18 @@ async function compiled() {
   for (const line of [['--version'], ['--help'], ['check', 'a'], ['estimate', 'a', '--json'], ['estimate', 'a'], ['papers', 'a', '--out', 'b']]) await run(line)
   setFlagsFromString('--sparkplug')
   return Object.entries(scripts()).map(([name, script]) => [compiledForm(name), script.createCachedData()])
+}
+
+/** The same for a batch, over the examples: on an engine set for it, as this process is from then on. */
+async function compiledForBatch() {
+  const { program: { main, nodeIo }, scripts } = load(false), real = nodeIo(), examples = join(root, 'examples'), kept = new Map(), said = []
+  let prices = ''
+  const io = { ...real, stdout: { ...nowhere, write: async text => { prices += text } }, stderr: { ...nowhere, write: async text => { said.push(text) } }, env: { XDG_CACHE_HOME: DIST }, readFile: path => (path === 'prices' ? { bytes: Buffer.from(prices) } : kept.has(path) ? { bytes: kept.get(path) } : real.readFile(path)), keepFile: (path, content) => { kept.set(path, content) }, written: () => [], removeFile: () => {} }
+  const run = async (...line) => { if (await main(line, io) !== 0) throw new Error(`the bundle does not work: lidwork ${line.join(' ')}: ${said.join('')}`) }
+  await run('prices', 'new')
+  io.stdout = nowhere
+  for (let n = 0; n < 2; n++) await run('reprice', examples, '--from', 'prices', '--to', 'prices', '--on', '2026-04-01', '--ndjson') // the second time from what was kept
+  return ['cli', 'work'].map(name => [compiledForm(name, true), scripts()[name].createCachedData()])
 }
 
 await buildValidators()
@@ -129,7 +143,7 @@ const work = await asked('work'), papers = await asked('papers')
 const parser = await build({ ...shared, entryPoints: ['yaml'], outfile: join(DIST, 'yaml.cjs') })
 for (const name of ['book-validators', 'closeout-validators', 'import-validators']) await build({ absWorkingDir: root, entryPoints: [`dist/${name}.mjs`], outfile: join(DIST, `${name}.cjs`), format: 'cjs', platform: 'node', target: 'node20', minify: true, legalComments: 'none' })
 mkdirSync(DIST, { recursive: true })
-for (const name of Object.keys(BUNDLES)) rmSync(compiledForm(name), { force: true })
+for (const name of Object.keys(BUNDLES)) for (const batch of [false, true]) rmSync(compiledForm(name, batch), { force: true })
 /** A function to call with what a module finds in it: the launcher runs the text as it stands, without a copy. */
 const wrapped = ({ outputFiles: [{ text }] }) => `(function(exports,require,module){${text}\n})`
 put(bundle('cli'), wrapped(cli))
@@ -140,4 +154,4 @@ put(join(DIST, 'index.cjs'), api.outputFiles[0].text)
 put(join(DIST, 'yaml.cjs'), parser.outputFiles[0].text)
 put(bundle('papers'), wrapped(papers))
 put(join(DIST, 'THIRD-PARTY.txt'), notices(cli.metafile, api.metafile, work.metafile, papers.metafile, parser.metafile))
-for (const [file, data] of await compiled()) put(file, data)
+for (const [file, data] of [...await compiled(), ...await compiledForBatch()]) put(file, data)

@@ -18,27 +18,33 @@ function readIfThere(file, encoding) {
   }
 }
 
+/** Where V8's compiled form of a bundle is kept; one that was made on an engine set for a batch is of use only there. */
+function compiledForm(name, batch) { return path.join(DIST, BUNDLES[name] + (batch ? '.batch' : '') + '.v8') }
+
 /** One bundle, run. V8 refuses a compiled form that another version made, and then compiles as always. */
-function runBundle(name, useCompiled, requireHere) {
+function runBundle(name, compiled, requireHere) {
   var file = path.join(DIST, BUNDLES[name] + '.cjs')
   var source = readIfThere(file, 'latin1') // a bundle is ASCII: read so, it need not be decoded
   if (source === undefined) return undefined
-  var script = new vm.Script(source, { filename: file, cachedData: useCompiled ? readIfThere(path.join(DIST, BUNDLES[name] + '.v8')) : undefined })
+  var script = new vm.Script(source, { filename: file, cachedData: compiled && readIfThere(compiled) })
   var module = { exports: {} }
   script.runInThisContext()(module.exports, requireHere, module)
   return { program: module.exports, script: script }
 }
 
-/** The program. What it asks for by work: or papers: comes from the bundle of that name, read when it is first asked for. */
-function load(useCompiled) {
+/** The program. What it asks for by work: or papers: comes from the bundle of that name, read when it is first asked for; by batch: from the work bundle, on an engine that has been set for a batch. */
+function load(useCompiled, forBatch) {
   var read = {}
-  function requireHere(id) {
-    var name = id.split(':')[0]
-    if (name === id || name === 'node' || !BUNDLES[name]) return require(id)
-    if (read[name] === undefined) read[name] = runBundle(name, useCompiled, require)
-    return read[name].program.load(id.slice(name.length + 1))
+  function bundle(name, requireThere) {
+    if (read[name] === undefined) read[name] = runBundle(name, useCompiled ? compiledForm(name, forBatch) : undefined, requireThere)
+    return read[name]
   }
-  read.cli = runBundle('cli', useCompiled, requireHere)
+  function requireHere(id) {
+    var name = id.split(':')[0], rest = id.slice(name.length + 1)
+    if (name === 'batch') { forBatch = true; name = 'work' }
+    return name === 'node' || rest === '' || !BUNDLES[name] ? require(id) : bundle(name, require).program.load(rest)
+  }
+  bundle('cli', requireHere)
   return read.cli && { program: read.cli.program, work: function (file) { return requireHere('work:' + file) }, scripts: function () {
     var scripts = {}
     for (var name in read) scripts[name] = read[name].script
@@ -62,4 +68,5 @@ function start() {
 exports.load = load
 exports.DIST = DIST
 exports.BUNDLES = BUNDLES
+exports.compiledForm = compiledForm
 if (require.main === module) start()

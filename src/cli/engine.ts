@@ -2,7 +2,7 @@
 // that it calls, as soon as it is warm; over some thousand files that compiling is a third of the work (DEVELOPERS.md, Speed). No result depends on it.
 export const FOR_A_BATCH: readonly string[] = [
   '--heap-growing-percent=30', // garbage may make the heap a third as large again before it is collected
-  '--always-sparkplug', // plain machine code at the first call: the interpreter is slower from the second on
+  '--no-parallel-scavenge', // threads of the engine that help to collect young garbage stand in the way of those that work
   '--interrupt-budget=400000', // only what stays hot is compiled with care
   '--max-optimized-bytecode-size=3000', // and no long function: one of them takes as long to compile as it saves
   '--max-inlined-bytecode-size-cumulative=200', // a formula is called, and not copied into each of the hundreds of places that call it

@@ -31,6 +31,8 @@ export interface Io {
   readonly worker: string | undefined
   /** Sets the engine for thousands of files in this process. */
   setForBatch(): Promise<void>
+  /** Done when the events that wait have been heard. */
+  turn(): Promise<void>
   /** Makes a folder, and those above it, where there is none. */
   makeFolder(path: string): Failure | undefined
   /** Names in one folder, in code unit order. */
@@ -273,6 +275,7 @@ export function nodeIo(worker?: string): Io {
       const { setFlagsFromString } = await import('node:v8')
       for (const flag of FOR_A_BATCH) setFlagsFromString(flag)
     },
+    turn: () => new Promise(resolve => { setImmediate(resolve) }),
     makeFolder: path => attempt(() => void mkdirSync(path, { recursive: true })) as Failure | undefined,
     list: folder => attempt(() => readdirSync(folder).sort()),
     filesBelow,

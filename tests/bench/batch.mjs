@@ -29,11 +29,10 @@ function write(into, count) {
 
 /** Runs a process and says what it took. */
 function run(args, env = {}) {
-  const script = `const c = require('child_process').spawnSync(process.execPath, ${JSON.stringify(args)}, { stdio: ['ignore', 'ignore', 'pipe'], env: { ...process.env, ...${JSON.stringify(env)} } }); const r = process.resourceUsage; process.stdout.write(JSON.stringify({ status: c.status, err: String(c.stderr).slice(-300) }))`
-  const began = process.hrtime.bigint(), timed = spawnSync('/usr/bin/time', ['-f', '%U %S %M', process.execPath, '-e', script], { encoding: 'utf8', maxBuffer: 1e9 })
-  const { status, err } = JSON.parse(timed.stdout), [user, system, memory] = timed.stderr.trim().split('\n').at(-1).split(' ').map(Number)
-  if (status !== 0) throw new Error(`${args.join(' ')} ended with ${status}: ${err}`)
-  return { cpu: user + system, wall: Number(process.hrtime.bigint() - began) / 1e9, mb: memory / 1024 }
+  const began = process.hrtime.bigint(), { status, stderr } = spawnSync('/usr/bin/time', ['-f', '%U %S %M', process.execPath, ...args], { encoding: 'utf8', maxBuffer: 1e9, stdio: ['ignore', 'ignore', 'pipe'], env: { ...process.env, ...env } })
+  const wall = Number(process.hrtime.bigint() - began) / 1e9, [user, system, memory] = stderr.trim().split('\n').at(-1).split(' ').map(Number)
+  if (status !== 0) throw new Error(`${args.join(' ')} ended with ${status}: ${stderr.slice(-300)}`)
+  return { cpu: user + system, wall, mb: memory / 1024 }
 }
 const reprice = (jobs, ...more) => [bin, 'reprice', jobs, '--from', at('old.yaml'), '--to', at('new.yaml'), '--ndjson', ...more]
 const median = list => [...list].sort((a, b) => a - b)[list.length >> 1]

@@ -69,6 +69,7 @@ export function testIo(world: World = {}): Io & { ended(): Omit<Ended, 'code'> }
       return undefined
     },
     setForBatch: async () => {},
+    turn: async () => {},
     makeFolder: path => (files[path] === undefined ? undefined : { failure: 'exists', message: 'it is there already' }),
     list: folder => Object.keys(files).filter(f => (f.includes('/') ? f.slice(0, f.lastIndexOf('/')) : '.') === folder.replace(/\/$/, '')).map(f => f.slice(f.lastIndexOf('/') + 1)).sort(),
     filesBelow: (folder, ending) => ({ files: Object.keys(files).filter(f => (folder === '.' || f.startsWith(`${folder.replace(/\/+$/, '')}/`)) && f.endsWith(ending)).sort(), unread: [] }),

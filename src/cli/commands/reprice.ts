@@ -42,8 +42,11 @@ export function addReprice(root: Command, run: Run): void {
     .addOption(root.createOption('--csv', 'one line a job, for spreadsheets').conflicts(['json', 'ndjson']))
     .option('--top <jobs>', 'show only so many jobs, those that lose most; the totals hold all', whole)
     .option('--fail-if-margin-below <pct>', 'end with 1 where a sent or signed job would keep less than this at its old price', percent)
-    .option('--workers <threads>', 'how many threads work, 0 for none beside the first; else as many as there are processors, from 500 jobs on', workers)
+    .option('--workers <threads>', 'how many threads work, this one among them; else as many as there are processors, from 200 jobs on', workers)
     .option('--no-cache', 'neither read nor write what is kept of files read before')
     .addHelpText('after', '\nExamples:\n  lidwork reprice jobs --from prices-2025.yaml --to prices-2026.yaml --on 2026-04-01\n  find . -name \'*.job.yaml\' | lidwork reprice --list - --from old.yaml --to new.yaml --on 2026-04-01 --csv > quotes.csv\n  lidwork reprice - --from old.yaml --to new.yaml --ndjson < jobs.ndjson\n')
-    .action(async (words: string[], options: RepriceOptions) => { await (await import('../reprice/report.ts')).report(run, words, options) })
+    .action(async (words: string[], options: RepriceOptions) => {
+      await run.io.setForBatch() // before what it compiled for that is loaded
+      await (await import('../reprice/report.ts')).report(run, words, options)
+    })
 }

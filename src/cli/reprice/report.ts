@@ -6,31 +6,40 @@ import { printable } from '../../findings/printable.ts'
 import { repricedHead, repricedLine, rowOf, terminalRepriced, type RepriceRow } from '../../papers/reprice.ts'
 import { tell } from '../book-files.ts'
 import type { RepriceOptions } from '../commands/reprice.ts'
+import type { Io } from '../io.ts'
 import { copied, JobIds } from '../job-ids.ts'
 import { exit, type Run } from '../run.ts'
-import { hold, withHeld, type Held } from './held.ts'
+import { crewFor, type Crew } from './crew.ts'
+import { hold, withHeld } from './held.ts'
 import { cacheFolder, keeper } from './keeper.ts'
-import { pricer, type Pricer, type Terms } from './pricer.ts'
+import { pricer, type Terms } from './pricer.ts'
 import { progress } from './progress.ts'
 import { done, type Done } from './run-jobs.ts'
-import { sources, type Sources, type Unit } from './sources.ts'
+import { sources, type Sources } from './sources.ts'
 
 interface Skip { readonly file: string; readonly why: string }
 const counted = (n: number, what: string): string => `${n} ${what}${n === 1 ? '' : 's'}`
 
 /** Runs the command. */
 export async function report(run: Run, words: readonly string[], options: RepriceOptions): Promise<void> {
-  const { from, to, company, on, list, json = false, ndjson = false, csv = false, top, failIfMarginBelow } = options
+  const { from, to, company, on, list } = options
   if (words.length === 0 && list === undefined) { await run.fail(exit.wrongUse, 'say which jobs: files, folders, - or --list FILE'); return }
   const fault = on === undefined ? undefined : dateFault(on)
   if (fault) { await run.fail(exit.wrongUse, `--on: ${fault.says}, but ${fault.why}`); return }
   const cache = options.cache ? cacheFolder(run.io) : undefined
   const terms: Terms = { from, to, ...(company === undefined ? {} : { company }), ...(on === undefined ? {} : { on }), ...(cache === undefined ? {} : { cache }) }
   const held = hold(run.io, [from, to, ...(company === undefined ? [] : [company])])
-  const priced = pricer(withHeld(run.io, held), terms)
-  if (priced.troubles.length > 0) { await tell(run, priced.troubles); return }
   const jobs = await sources(run, words, list)
   if (!jobs) return
+  const crew = await crewFor(run.io, { terms, held }, jobs.count, options.workers) // its threads load while this one opens its books
+  try { await priceAll(run, { terms, io: withHeld(run.io, held), jobs, crew }, options) } finally { await crew.end() }
+}
+
+interface Given { readonly terms: Terms; /** With the books as they were read. */ readonly io: Io; readonly jobs: Sources; readonly crew: Crew }
+
+async function priceAll(run: Run, { terms, io, jobs, crew }: Given, { json = false, ndjson = false, csv = false, top, failIfMarginBelow }: RepriceOptions): Promise<void> {
+  const { from, to, on, cache } = terms, priced = pricer(io, terms)
+  if (priced.troubles.length > 0) { await tell(run, priced.troubles); return }
 
   const totals = new Totals(), rows: RepriceRow[] = [], lines: string[] = [], skipped: Skip[] = [], below: string[] = [], ids = new JobIds(), clashes: string[] = []
   const counts = { read: 0, unread: 0, fresh: 0, judged: 0 }
@@ -66,7 +75,7 @@ export async function report(run: Run, words: readonly string[], options: Repric
     else rows.push(rowOf(copied(job)))
   }
 
-  try { for await (const d of each(run, jobs, { priced, terms, held, workers: options.workers })) await take(d) } catch (error) {
+  try { for await (const d of crew.price(unit => done(io, priced, unit), jobs.units)) await take(d) } catch (error) {
     await bar.end()
     if (!(error instanceof NoDay)) throw error
     await run.fail(exit.wrongUse, `${error.file}: its quote has dates; say --on and the day to judge it by, such as --on 2026-04-01`)
@@ -94,29 +103,6 @@ class NoDay extends Error { constructor(readonly file: string) { super() } }
 function summary({ read, unread }: { readonly read: number; readonly unread: number }, priced: number, skipped: readonly Skip[]): string {
   const faulty = skipped.length - unread
   return [`${counted(read + unread, 'job')}: ${priced} priced`, ...(skipped.length === 0 ? [] : [`${skipped.length} skipped (${[...(faulty > 0 ? [`${faulty} with errors`] : []), ...(unread > 0 ? [`${unread} not read`] : [])].join(', ')})`])].join(', ')
-}
-
-interface How { readonly priced: Pricer; readonly terms: Terms; readonly held: Held; readonly workers: number | undefined }
-
-/** What comes of each job, in the order they came; by threads where there are so many that it pays. */
-async function* each({ io }: Run, { units, count }: Sources, { priced, terms, held, workers }: How): AsyncGenerator<Done> {
-  const here = withHeld(io, held), { worker } = io
-  async function* alone(): AsyncGenerator<Done> {
-    await io.setForBatch()
-    for await (const unit of units) yield done(here, priced, unit)
-  }
-  if (worker === undefined || workers === 0) { yield* alone(); return }
-  const { FEWEST, inThreads, processors } = await import('./threads.ts')
-  const threads = workers ?? processors()
-  if (workers === undefined && (threads < 2 || (count !== undefined && count < FEWEST))) { yield* alone(); return }
-  const rest = units[Symbol.asyncIterator]()
-  // How many a stream holds is known when it ends: the first are done here, at once.
-  if (workers === undefined && count === undefined) for (let n = 0; n < FEWEST; n++) {
-    const next = await rest.next()
-    if (next.done) return
-    yield done(here, priced, next.value)
-  }
-  yield* inThreads({ count: threads, file: worker, task: { terms, held }, whenUp: io.setForBatch }, { [Symbol.asyncIterator]: () => rest } as AsyncIterable<Unit>)
 }
 
 /** One object; the jobs stand in it as they were printed, so that none is read again. */

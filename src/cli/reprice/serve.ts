@@ -1,11 +1,13 @@
 // The loop of a worker thread: a message is a list of jobs, the answer what came of each.
 import { parentPort, workerData } from 'node:worker_threads'
 import type { Io } from '../io.ts'
-import { withHeld } from './held.ts'
-import { UP, type Task } from './messages.ts'
-import { pricer } from './pricer.ts'
+import { withHeld, type Held } from './held.ts'
+import { pricer, type Terms } from './pricer.ts'
 import { done, type Done } from './run-jobs.ts'
 import type { Unit } from './sources.ts'
+
+/** What a thread is started with. */
+export interface Task { readonly terms: Terms; readonly held: Held }
 
 /** A line is quicker read on the other side than an object is copied. */
 const sent = (d: Done): Done => (d.is === 'priced' ? { is: 'priced', line: d.line, fresh: d.fresh } : d)
@@ -17,5 +19,4 @@ export function serve(real: Io): void {
     prices.keep()
     parentPort!.postMessage(all)
   })
-  parentPort!.postMessage(UP)
 }
