@@ -7,8 +7,11 @@ import { STEERING_IN_LINES } from '../findings/printable.ts'
 /** A node as it was read: where it begins and ends, and what it holds. */
 interface Node { readonly start: number; end: number; readonly children: Node[]; kind: string | null; result: unknown }
 
-/** Anchors, references, tags, texts over several lines, keys with a question mark, tabs, escapes, marks of documents and directives, rare line ends, remarks without a blank before them. */
-const UNUSUAL = /(?:^|[\s[{,])(?:[&*!][^\s,\]}]|[|>?](?:\s|[-+0-9]))|(?:^|[[{,])\s*:|[\t\\]|^(?:---|\.\.\.|%)|\r(?!\n)|[\u0085\u2028\u2029\ufeff]|<<|__proto__|["'}\],:]#/m
+/**
+ * Anchors, references, tags; texts over several lines and keys with a question mark; a value without a key; tabs and escapes; directives and marks of documents; rare line ends;
+ * merged keys and names of the language; remarks without a blank before them. What stands before is looked at last: a letter that begins none of them is passed over at once.
+ */
+const UNUSUAL = /[&*!](?<=(?:^|[\s[{,]).)[^\s,\]}]|[|>?](?<=(?:^|[\s[{,]).)[\s\-+0-9]|:(?<=(?:^|[[{,])\s*:)|[\t\\]|%(?<=^%)|-(?<=^-)--|\.(?<=^\.)\.\.|\r(?!\n)|[\u0085\u2028\u2029\ufeff]|<<|__proto__|#(?<=["'}\],:]#)/m
 const NUMBER = /^[-+]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][-+]?\d+)?$/
 /** Words and numbers of other forms that YAML reads as something else than text. */
 const OTHER = /^(?:true|false|null|~|yes|no|[-+]?(?:0[xob]|\.inf|\.nan).*)$/i

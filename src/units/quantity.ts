@@ -43,9 +43,12 @@ export interface Formula<A extends Args = any, U extends Unit = Unit> {
   fn(x: Numbers<A>): number
   /** The same of a list of figures, where it takes any number of them. */
   readonly ofList?: (values: readonly number[]) => number
-  /** Where `work` puts the numbers of one call: a new object for each would cost as much as the formula. */
-  numbers?: Record<string, number>
+  /** What `work` makes at its first call, since most of a formula's cost is looking up names. */
+  call?: Call
 }
+/** The arguments in a row, and where the numbers of one call are put: a new object for each would cost as much as the formula. */
+interface Call { readonly limits: readonly { readonly name: string; readonly unit: string; readonly min: number; readonly max: number }[]; readonly numbers: Record<string, number> }
+const callOf = ({ args }: Formula): Call => ({ limits: Object.entries(args as Args).map(([name, [unit, min, max]]) => ({ name, unit, min, max })), numbers: {} })
 
 export const formula = <const A extends Args, const U extends Unit>(f: Formula<A, U>): Formula<A, U> => f
 
@@ -71,13 +74,13 @@ export const RESULT = 'what it gives'
  * @throws OutOfRange when an input is NaN or outside the formula's stated range, or where no figure comes out
  */
 export function work<A extends Args, U extends Unit>(by: Formula<A, U>, inputs: Inputs<A>): Quantity<U> {
-  const x = by.numbers ??= {}
-  for (const name in by.args) {
-    const arg = by.args[name]!, { value } = inputs[name] as Quantity
-    if (!inRange(value, arg[1], arg[2])) throw new OutOfRange(by.id, name, value, arg[0], arg[1], arg[2])
-    x[name] = value
+  const { limits, numbers } = by.call ??= callOf(by)
+  for (let i = 0; i < limits.length; i++) {
+    const { name, unit, min, max } = limits[i]!, { value } = inputs[name] as Quantity
+    if (!inRange(value, min, max)) throw new OutOfRange(by.id, name, value, unit, min, max)
+    numbers[name] = value
   }
-  const value = by.fn(x as Numbers<A>)
+  const value = by.fn(numbers as Numbers<A>)
   if (!Number.isFinite(value)) throw new OutOfRange(by.id, RESULT, value, by.gives, -Number.MAX_VALUE, Number.MAX_VALUE)
   return { value, unit: by.gives, from: { is: 'worked', by, inputs: inputs as Record<string, Quantity> } }
 }
