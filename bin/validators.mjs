@@ -118,13 +118,13 @@ export async function schemaFiles() {
 /** What the program writes for others, by the type of it: the schema follows. Other names may come beside these. */
 const OUTPUTS = [
   { name: 'estimate', path: 'src/estimate/output.ts', type: 'EstimateOut' },
-  { name: 'explain', path: 'src/estimate/told-output.ts', type: 'ExplainOut' },
-  { name: 'tables', path: 'src/estimate/tables-output.ts', type: 'TablesOut' },
-  { name: 'options', path: 'src/estimate/options-output.ts', type: 'OptionsOut' },
-  { name: 'prices-diff', path: 'src/estimate/price-diff.ts', type: 'PricesDiffOut' },
+  { name: 'explain', path: 'src/estimate/told/told-output.ts', type: 'ExplainOut' },
+  { name: 'tables', path: 'src/estimate/told/tables-output.ts', type: 'TablesOut' },
+  { name: 'options', path: 'src/estimate/quotes/options-output.ts', type: 'OptionsOut' },
+  { name: 'prices-diff', path: 'src/estimate/quotes/price-diff.ts', type: 'PricesDiffOut' },
   { name: 'as-built', path: 'src/closeout/output.ts', type: 'AsBuiltOut' },
-  { name: 'reprice', path: 'src/estimate/reprice-totals.ts', type: 'RepriceOut' },
-  { name: 'reprice-job', path: 'src/estimate/reprice.ts', type: 'RepricedOut' },
+  { name: 'reprice', path: 'src/estimate/quotes/reprice-totals.ts', type: 'RepriceOut' },
+  { name: 'reprice-job', path: 'src/estimate/quotes/reprice.ts', type: 'RepricedOut' },
   { name: 'learned', path: 'src/closeout/learn.ts', type: 'LearnedOut' },
 ]
 export async function outputSchemas() {

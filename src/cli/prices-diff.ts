@@ -1,8 +1,8 @@
 // `prices diff`: two price books, and what their difference moves in jobs at hand.
 import type { PriceBook } from '../books/price-book.ts'
 import { readPrices } from '../books/read.ts'
-import type { MaterialLine } from '../estimate/bill.ts'
-import { priceDiff } from '../estimate/price-diff.ts'
+import type { MaterialLine } from '../estimate/money/bill.ts'
+import { priceDiff } from '../estimate/quotes/price-diff.ts'
 import { renderFinding } from '../findings/render.ts'
 import { BOM } from '../papers/csv.ts'
 import { csvPriceDiff, terminalPriceDiff } from '../papers/price-diff.ts'

@@ -1,10 +1,10 @@
 // What uses what, from estimates as they are made: run by the build over the shipped examples, and kept as data.
-import type { Uses } from '../estimate/tables-output.ts'
-import { figures } from '../estimate/figures.ts'
+import type { Uses } from '../estimate/told/tables-output.ts'
+import { figures } from '../estimate/told/figures.ts'
 import { demoCompany, demoPrices } from '../books/demo.ts'
 import { shelf } from '../books/open.ts'
 import { inputsOf, walk, type Quantity } from '../units/quantity.ts'
-import { unitOf } from '../estimate/told.ts'
+import { unitOf } from '../estimate/told/told.ts'
 import { openJob } from './jobs.ts'
 
 /** A path with `*` for what the house named: `areas.*.bags`. */

@@ -1,7 +1,7 @@
 // Tests before and after, side by side; what is gone against what was expected; and the fresh air that the tighter house asks for.
 import { airChanges } from '../calc/air.ts'
 import { cutShare, measuredCut } from '../calc/proof.ts'
-import { freshAirAgain } from '../estimate/air.ts'
+import { freshAirAgain } from '../estimate/energy/air.ts'
 import type { Estimate } from '../estimate/estimate.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { JobFile } from '../job/job-file.ts'

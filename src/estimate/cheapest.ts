@@ -4,7 +4,7 @@ import { byText } from '../findings/finding.ts'
 import type { JobFile } from '../job/job-file.ts'
 import { hasCeilingGoal } from '../scope/index.ts'
 import { assumed, type Quantity } from '../units/quantity.ts'
-import { bill, lineOf, type MaterialLine } from './bill.ts'
+import { bill, lineOf, type MaterialLine } from './money/bill.ts'
 import { plan, priced, productOf, type Plan } from './plan.ts'
 
 /** Who sells each line for least: of equals, whoever stands first in the books. */

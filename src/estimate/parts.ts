@@ -4,11 +4,11 @@ import type { Task } from '../scope/kind.ts'
 import { sizeOf } from '../scope/size.ts'
 import { exactly, total, totalOf, type Quantity } from '../units/quantity.ts'
 import type { Product } from '../books/books.ts'
-import { averages } from './average.ts'
-import { merged, type Step } from './order.ts'
+import { averages } from './energy/average.ts'
+import { closes, merged, type Step } from './work/order.ts'
 import type { EstimateOut } from './output.ts'
-import type { Standing } from './standing.ts'
-import type { Taken } from './takeoff.ts'
+import type { Standing } from './work/standing.ts'
+import type { Taken } from './work/takeoff.ts'
 
 export const titled = (t: { readonly title: string; readonly count?: number | undefined }): string => (t.count === undefined ? t.title : `${t.title} (${t.count})`)
 
@@ -59,12 +59,6 @@ export function eavesOut(taken: Taken, stands: Standing) {
   const sum = (key: 'bays' | 'ventedBays' | 'baffles') => totalOf('each', sides, s => [String(s.id), s[key] as Quantity])
   const blocks = taken.areas.filter(a => stands.open.some(t => t.id === `baffles-${a.id}`)).map(a => [a.id, a.measure.windBlocks] as const)
   return { bays: sum('bays'), ventedBays: sum('ventedBays'), baffles: sum('baffles'), windBlocks: total('each', blocks), sides }
-}
-
-/** Its closing, all of it, is in the plan. */
-export function closes({ found, measure }: Taken['openings'][number], steps: readonly Step[]): boolean {
-  const closers = measure.tasks.filter(t => t.closes === found.id)
-  return closers.length > 0 && closers.every(t => steps.some(s => s.parts.includes(t)))
 }
 
 /** @param about pointers of what was written with ~ */

@@ -14,10 +14,10 @@ import { studentT } from '../reference/coverage.ts'
 import { asTape } from '../units/tape.ts'
 import { exactly, given, overList, row, total, totalOf, work, type Quantity, type Unit } from '../units/quantity.ts'
 import type { Linked } from './estimate.ts'
-import { guarded } from './guarded.ts'
+import { guarded } from './work/guarded.ts'
 import type { RangesOut, UncertainOut } from './output.ts'
 import { plan, priced, productOf, type Plan } from './plan.ts'
-import { soldAlone } from './price.ts'
+import { soldAlone } from './money/price.ts'
 
 type Cents = Quantity<'cents'>
 type Hours = Quantity<'h'>

@@ -1,6 +1,6 @@
 // How a figure came about, on a terminal: its formula in words, in symbols and with its numbers, what went into it, and where that stands.
-import { toDigits } from '../estimate/told.ts'
-import type { ExplainOut, InputTold, NamedTold, OriginTold, StepTold } from '../estimate/told-output.ts'
+import { toDigits } from '../estimate/told/told.ts'
+import type { ExplainOut, InputTold, NamedTold, OriginTold, StepTold } from '../estimate/told/told-output.ts'
 import { printable } from '../findings/printable.ts'
 import { halfUp } from '../units/money.ts'
 import type { Look } from './look.ts'

@@ -1,5 +1,5 @@
 // The options of a house on a terminal: a ladder, cheapest step first, each over the one before; then what stands beside the file as written.
-import type { OptionOut, OptionsOut } from '../estimate/options-output.ts'
+import type { OptionOut, OptionsOut } from '../estimate/quotes/options-output.ts'
 import { printable } from '../findings/printable.ts'
 import type { Look } from './look.ts'
 import { asciiOnly } from './terminal/ascii.ts'

@@ -1,5 +1,5 @@
 // Two price books beside each other: a table by effect, and the same for spreadsheets.
-import type { PriceDiffItem, PricesDiffOut } from '../estimate/price-diff.ts'
+import type { PriceDiffItem, PricesDiffOut } from '../estimate/quotes/price-diff.ts'
 import { printable } from '../findings/printable.ts'
 import { csvLine } from './csv.ts'
 import type { Look } from './look.ts'

@@ -1,6 +1,6 @@
 // Re-priced jobs: a table by loss with its totals, and one line a job for spreadsheets.
-import type { RepricedOut } from '../estimate/reprice.ts'
-import type { RepriceTotals, Sums } from '../estimate/reprice-totals.ts'
+import type { RepricedOut } from '../estimate/quotes/reprice.ts'
+import type { RepriceTotals, Sums } from '../estimate/quotes/reprice-totals.ts'
 import { printable } from '../findings/printable.ts'
 import { csvLine } from './csv.ts'
 import type { Look } from './look.ts'

@@ -1,6 +1,6 @@
 // Reference tables on a terminal and as CSV: value, unit, source, how obtained, and what uses it.
-import type { MemoryOut, SourceOut, TableFigure, TableOut } from '../estimate/tables-output.ts'
-import { toDigits } from '../estimate/told.ts'
+import type { MemoryOut, SourceOut, TableFigure, TableOut } from '../estimate/told/tables-output.ts'
+import { toDigits } from '../estimate/told/told.ts'
 import { printable } from '../findings/printable.ts'
 import { csvLine } from './csv.ts'
 import type { Look } from './look.ts'

@@ -1,5 +1,5 @@
 // Estimates against their records: on a terminal, and as JUnit XML for those who collect test results.
-import type { Difference } from '../estimate/compare.ts'
+import type { Difference } from '../estimate/told/compare.ts'
 import { printable } from '../findings/printable.ts'
 import type { Look } from './look.ts'
 import { asciiOnly } from './terminal/ascii.ts'

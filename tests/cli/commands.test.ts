@@ -1,5 +1,5 @@
 // The commands on files in memory: what reaches stdout, what reaches stderr, and the exit code.
-import type { ExplainOut } from '../../src/estimate/told-output.ts'
+import type { ExplainOut } from '../../src/estimate/told/told-output.ts'
 import { Ajv } from 'ajv'
 import { describe, expect, test } from 'vitest'
 import { parse } from 'yaml'

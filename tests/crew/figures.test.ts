@@ -1,7 +1,7 @@
 // What the crew's paper needs of the estimate: distances, readings with limits, bags as they are counted, what a step takes.
 import { describe, expect, test } from 'vitest'
 import type { JobFile } from '../../src/job/job-file.ts'
-import { wholeBagsOf } from '../../src/estimate/whole-bags.ts'
+import { wholeBagsOf } from '../../src/estimate/money/whole-bags.ts'
 import { openFloor } from '../../src/scope/areas/open-floor.ts'
 import { hazardKinds } from '../../src/scope/index.ts'
 import { exactly } from '../../src/units/quantity.ts'

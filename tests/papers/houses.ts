@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { openJob } from '../../src/cli/jobs.ts'
-import { options } from '../../src/estimate/options.ts'
+import { options } from '../../src/estimate/quotes/options.ts'
 import { estimateJson } from '../../src/estimate/to-json.ts'
 import type { House } from '../../src/papers/html/page.ts'
 

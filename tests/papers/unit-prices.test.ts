@@ -1,6 +1,6 @@
 // The schedule for change orders, by hand: what one more costs at the demo rates and a margin of 40 %.
 import { expect, test } from 'vitest'
-import { unitPrices } from '../../src/estimate/unit-prices.ts'
+import { unitPrices } from '../../src/estimate/money/unit-prices.ts'
 import { exactly } from '../../src/units/quantity.ts'
 import { lidwork } from '../cli/test-io.ts'
 import { books } from '../openings/take.ts'

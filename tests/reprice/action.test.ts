@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest'
 import { demoCompany, demoPrices } from '../../src/books/demo.ts'
 import { shelf } from '../../src/books/open.ts'
-import { actionOn, lastDay, needsDay, statusOn, type QuoteFacts, type Situation } from '../../src/estimate/quote-action.ts'
+import { actionOn, lastDay, needsDay, statusOn, type QuoteFacts, type Situation } from '../../src/estimate/quotes/quote-action.ts'
 import { dayNumber, daysLater } from '../../src/files/dates.ts'
 
 const thresholds = shelf(demoPrices, demoCompany).for({}).company.reprice

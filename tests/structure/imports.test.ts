@@ -6,6 +6,9 @@ import { imports, lineOf, parsed, sources, type Import } from './source.ts'
 /** A folder may import from those right of it, and from itself. */
 const LAYERS = ['api', 'cli', 'papers', 'closeout', 'estimate', 'job', 'scope', 'books', 'reference', 'calc', 'files', 'fields', 'findings', 'units']
 const folder = (file: string): string => file.split('/')[1]!
+/** Folders inside src/estimate, in the same order; the files beside them put one house together. */
+const ROOMS = ['told', 'quotes', 'beside', 'energy', 'money', 'work']
+const room = (file: string): string | undefined => { const [, layer, first, second] = file.split('/'); return layer !== 'estimate' ? undefined : second === undefined ? 'beside' : first }
 const said = (i: Import): string => `${i.file}:${i.line} ${i.from}`
 
 /** Outside src: made by the build, or read into the program as data. */
@@ -36,6 +39,11 @@ describe('imports', () => {
   test('run downward', () => {
     const upward = all.filter(i => i.to?.startsWith('src/') && LAYERS.indexOf(folder(i.to)) < LAYERS.indexOf(folder(i.file)))
     expect(upward.map(said)).toEqual([])
+  })
+  test('run downward inside the estimate too, but for the names of the output', () => {
+    const within = all.filter(i => room(i.file) !== undefined && i.to !== undefined && room(i.to) !== undefined && i.to !== 'src/estimate/output.ts')
+    expect([...new Set(within.flatMap(i => [room(i.file), room(i.to!)]))].sort()).toEqual([...ROOMS].sort())
+    expect(within.filter(i => ROOMS.indexOf(room(i.to!)!) < ROOMS.indexOf(room(i.file)!)).map(said)).toEqual([])
   })
   test('reach outside src only for what the build makes and for data', () => {
     const stray = all.filter(i => i.to !== undefined && !i.to.startsWith('src/') && !Object.entries(OUTSIDE).some(([at, by]) => (i.to === at || i.to!.startsWith(`${at}/`)) && by.includes(folder(i.file))))

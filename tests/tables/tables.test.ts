@@ -8,8 +8,8 @@ import { describe, expect, test } from 'vitest'
 import { usesText } from '../../bin/uses.mjs'
 import uses from '../../dist/uses.json'
 import { valueIds, workNames } from '../../src/books/names.ts'
-import { bibliography, fromMemory, tablesOut } from '../../src/estimate/tables.ts'
-import type { TablesOut } from '../../src/estimate/tables-output.ts'
+import { bibliography, fromMemory, tablesOut } from '../../src/estimate/told/tables.ts'
+import type { TablesOut } from '../../src/estimate/told/tables-output.ts'
 import { lidwork } from '../cli/test-io.ts'
 
 const tables = tablesOut(uses)

@@ -39,7 +39,7 @@ export function addEstimate(root: Command, run: Run): void {
         const { id } = opened.job.data.job, first = csv || ndjson ? ids.taken(id, input.file) : undefined
         if (first !== undefined && csv) { await run.fail(exit.findings, `${input.file} has the job id ${id}, as ${first} has: what it needs would be ordered twice, so it is left out. Give each job an id of its own`); return }
         if (first !== undefined) await run.say(`lidwork: ${harmless(input.file)} and ${harmless(first)} are both the job ${id}; both are printed\n`)
-        const { estimate } = opened, priced = unitPrices ? (await import('../../estimate/unit-prices.ts')).unitPrices(estimate.books, estimate.topOfFillInitialIn).map(u => ({ ...u, priceCents: u.priceCents.value })) : undefined
+        const { estimate } = opened, priced = unitPrices ? (await import('../../estimate/money/unit-prices.ts')).unitPrices(estimate.books, estimate.topOfFillInitialIn).map(u => ({ ...u, priceCents: u.priceCents.value })) : undefined
         const ranges = ranged ? await rangesOf(opened.job, estimate) : undefined
         const out = { ...estimateJson(estimate, opened.job), ...(priced ? { unitPrices: priced } : {}), ...(ranges ? { ranges } : {}) }
         if (json) await run.print(`${JSON.stringify(out, undefined, 2)}\n`)

@@ -1,5 +1,5 @@
 import type { Command } from 'commander'
-import type { ExplainOut } from '../../estimate/told-output.ts'
+import type { ExplainOut } from '../../estimate/told/told-output.ts'
 import type { BookFiles } from '../book-files.ts'
 import { bookOptions } from '../book-options.ts'
 import { inputs } from '../inputs.ts'
@@ -22,8 +22,8 @@ export function addExplain(root: Command, run: Run): void {
     .addHelpText('after', '\nExamples:\n  lidwork explain quince-lane.job.yaml areas.main.bags\n  lidwork explain quince-lane.job.yaml total --deep\n  lidwork explain quince-lane.job.yaml\n')
     .action(async (word: string, asked: string | undefined, { deep = false, json = false, ...books }: Options) => {
       const { jobOpener, reportOf } = await import('../jobs.ts')
-      const { figures, meant } = await import('../../estimate/figures.ts')
-      const { listed, steps, unitOf } = await import('../../estimate/told.ts')
+      const { figures, meant } = await import('../../estimate/told/figures.ts')
+      const { listed, steps, unitOf } = await import('../../estimate/told/told.ts')
       const { terminalExplained } = await import('../../papers/explain.ts')
       const files = await inputs(run, [word])
       if (files.length > 1) { await run.fail(exit.wrongUse, `explain takes one job file, and in ${word} are ${files.length}`); return }

@@ -26,7 +26,7 @@ export function addOptions(root: Command, run: Run): void {
     .addHelpText('after', '\nExamples:\n  lidwork options quince-lane.job.yaml\n  lidwork options quince-lane.job.yaml --targets 38,44,49 --json\n')
     .action(async (word: string, { json = false, targets, products, ...books }: Options) => {
       const { jobOpener, reportOf } = await import('../jobs.ts')
-      const { options } = await import('../../estimate/options.ts')
+      const { options } = await import('../../estimate/quotes/options.ts')
       const openJob = await jobOpener(run, books)
       if (!openJob) return
       for (const input of await inputs(run, [word])) await run.guard(input.file, async () => {

@@ -40,7 +40,7 @@ export function addPapers(root: Command, run: Run): void {
         const estimate = estimateJson(opened.estimate, opened.job), { id } = estimate.job, first = ids.taken(id, input.file)
         if (first !== undefined) { await run.fail(exit.findings, `${input.file} has the job id ${id}, as ${first} has: its papers would take the place of those. Give each job an id of its own`); return }
         const wanted = papers.filter(p => chosen === undefined || chosen.includes(p.name))
-        const options = wanted.some(p => p.name === 'proposal') ? (await import('../../estimate/options.ts')).options(opened.job, opened.estimate, opened.estimate.books) : undefined
+        const options = wanted.some(p => p.name === 'proposal') ? (await import('../../estimate/quotes/options.ts')).options(opened.job, opened.estimate, opened.estimate.books) : undefined
         const house = { job: opened.job.data, estimate, company: opened.books.companyFile, prices: opened.books.prices, ...(options ? { options } : {}) }
         for (const paper of wanted.filter(p => p.appliesTo(house))) for (const { ending, text } of paper.files(house)) {
           const name = `${id}.${ending}`, refused = run.io.writeInto(out, name, text)

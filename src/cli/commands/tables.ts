@@ -1,5 +1,5 @@
 import type { Command } from 'commander'
-import type { TablesOut } from '../../estimate/tables-output.ts'
+import type { TablesOut } from '../../estimate/told/tables-output.ts'
 import { exit, type Run } from '../run.ts'
 
 interface Options { readonly json?: boolean; readonly csv?: boolean; readonly bibliography?: boolean; readonly fromMemory?: boolean }
@@ -17,7 +17,7 @@ export function addTables(root: Command, run: Run): void {
     .addHelpText('after', '\nExamples:\n  lidwork tables\n  lidwork tables leakage\n  lidwork tables --from-memory --csv > check-me.csv\n')
     .action(async (name: string | undefined, { json = false, csv = false, bibliography: sources = false, fromMemory: memory = false }: Options) => {
       const { default: uses } = await import('../../../dist/uses.json')
-      const { bibliography, fromMemory, tablesOut } = await import('../../estimate/tables.ts')
+      const { bibliography, fromMemory, tablesOut } = await import('../../estimate/told/tables.ts')
       const papers = await import('../../papers/tables.ts')
       const all = tablesOut(uses), tables = name === undefined ? all : all.filter(t => t.name === name)
       if (tables.length === 0) {

@@ -1,5 +1,5 @@
 import { InvalidArgumentError, type Command } from 'commander'
-import type { Tolerance } from '../../estimate/compare.ts'
+import type { Tolerance } from '../../estimate/told/compare.ts'
 import type { Verified } from '../../papers/verify.ts'
 import type { BookFiles } from '../book-files.ts'
 import { bookOptions } from '../book-options.ts'
@@ -45,7 +45,7 @@ export function addVerify(root: Command, run: Run): void {
       if (words.includes(STDIN)) { await run.fail(exit.wrongUse, 'verify looks for the record beside the job file, and - has none'); return }
       const { jobOpener, reportOf } = await import('../jobs.ts')
       const { estimateJson } = await import('../../estimate/to-json.ts')
-      const { compare } = await import('../../estimate/compare.ts')
+      const { compare } = await import('../../estimate/told/compare.ts')
       const { ESTIMATE_FORMAT } = await import('../../estimate/output.ts')
       const papers = await import('../../papers/verify.ts')
       const { annotation, findingAnnotation } = await import('../github.ts')

@@ -3,8 +3,8 @@
 // All of it may be deleted at any time.
 import { createHash } from 'node:crypto'
 import type { JobTarget } from '../../books/job-target.ts'
-import type { KeptStand } from '../../estimate/kept-stand.ts'
-import type { Quoted } from '../../estimate/reprice.ts'
+import type { KeptStand } from '../../estimate/quotes/kept-stand.ts'
+import type { Quoted } from '../../estimate/quotes/reprice.ts'
 import { utf8 } from '../../files/utf8.ts'
 import { failed, type Io } from '../io.ts'
 

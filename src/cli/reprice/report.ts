@@ -1,6 +1,6 @@
 // `reprice` from the words of the command line to its output: jobs as they are done, in the order they came, then the totals.
-import { REPRICE_JOB_FORMAT, type RepricedOut } from '../../estimate/reprice.ts'
-import { REPRICE_FORMAT, Totals, type RepriceOut } from '../../estimate/reprice-totals.ts'
+import { REPRICE_JOB_FORMAT, type RepricedOut } from '../../estimate/quotes/reprice.ts'
+import { REPRICE_FORMAT, Totals, type RepriceOut } from '../../estimate/quotes/reprice-totals.ts'
 import { dateFault } from '../../files/dates.ts'
 import { printable } from '../../findings/printable.ts'
 import { repricedHead, repricedLine, rowOf, terminalRepriced, type RepriceRow } from '../../papers/reprice.ts'

@@ -1,7 +1,7 @@
 // The sheet that all papers share: letterhead, the true inch, title and name of the paper, foot.
 import type { CompanyFile } from '../../books/company-file.ts'
 import type { PriceBook } from '../../books/price-book.ts'
-import type { OptionsOut } from '../../estimate/options-output.ts'
+import type { OptionsOut } from '../../estimate/quotes/options-output.ts'
 import type { EstimateOut } from '../../estimate/output.ts'
 import type { JobFile } from '../../job/job-file.ts'
 import { cssString, html, Html, type Part } from './html.ts'

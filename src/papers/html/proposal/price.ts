@@ -1,6 +1,6 @@
 // The price, what it covers and leaves out, what has to happen first, and the steps up. Prices alone: never cost, wage, margin or markup.
 import type { GateOut } from '../../../estimate/output.ts'
-import type { OptionOut } from '../../../estimate/options-output.ts'
+import type { OptionOut } from '../../../estimate/quotes/options-output.ts'
 import { cents } from '../../../units/money.ts'
 import { phases } from '../../../scope/kind.ts'
 import { counted, figure, NB, phaseWords, usd, workedR } from '../../terminal/words.ts'
