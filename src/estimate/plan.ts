@@ -14,7 +14,7 @@ import type { Verdict } from './output.ts'
 import { price, visitLines, type BilledStep } from './money/price.ts'
 import { idle, standing, wanted, type Declined, type Standing } from './work/standing.ts'
 import { risksOf, type RiskSeen } from './work/risks.ts'
-import { takeoff, type Taken } from './work/takeoff.ts'
+import { measuresOf, takeoff, type Taken } from './work/takeoff.ts'
 import { verdictOf } from './work/verdict.ts'
 import { visitTasks } from './work/visit.ts'
 
@@ -47,7 +47,7 @@ export function plan(data: JobFile, books: Books): Plan {
 export function standingWork(data: JobFile, books: Books): Omit<Plan, 'steps'> & { readonly planned: readonly Planned[] } {
   const zone = zoneOf(data.house, data.target.code)
   const found = takeoff(data, books)
-  const measures = [...found.areas.map(a => a.measure), ...found.openings.map(o => o.measure), ...found.ducts.map(d => d.measure), ...found.house]
+  const measures = measuresOf(found)
   const declined = found.openings.filter(o => o.found.item.decline === 'yes').map((o): Declined => ({ id: o.found.id, area: o.found.item.in, where: o.found.item.at }))
   for (const { found: { id, item }, measure } of found.ducts) if (item.decline === 'yes') declined.push({ id, area: measure.buries, where: item.at ?? `the ducts ${id}` })
   const foundTasks = wanted(tasksOf(found)), planless = foundTasks.every(opensHold)
@@ -110,7 +110,7 @@ export function pricedWork({ verdict, site, steps, disposal, wholeDays, risks }:
 /** What a plan costs. */
 export const priced = (planned: Plan, books: Books) => pricedWork(billed(planned, planned.steps), books)
 
-const tasksOf = ({ areas, ducts, openings, house }: Taken): Task[] => [...areas.flatMap(a => a.measure.tasks), ...openings.flatMap(o => o.measure.tasks), ...ducts.flatMap(d => d.measure.tasks), ...house.flatMap(m => m.tasks)]
+const tasksOf = (taken: Taken): Task[] => measuresOf(taken).flatMap(m => m.tasks)
 
 /** Tasks in the words that the gates ask for, in all that was taken off: a figure finds its own tasks in the plan. */
 function told(taken: Taken, gates: readonly NamedGate[]): Taken {

@@ -15,7 +15,7 @@ initSync({ module: readFileSync(join(dirname(require.resolve('@ironcalc/wasm')),
 const folder = mkdtempSync(join(tmpdir(), 'lidwork-sheet-')), outfile = join(folder, 'core.cjs')
 await build({ absWorkingDir: root, outfile, bundle: true, format: 'cjs', platform: 'node', target: 'node20',
   stdin: { resolveDir: root, contents: `
-    export { readJob } from './src/job/read.ts'; export { targetOf } from './src/job/target.ts'; export { standOf } from './src/estimate/reprice.ts'; export { pricedWork } from './src/estimate/plan.ts'
+    export { readJob } from './src/job/read.ts'; export { targetOf } from './src/job/target.ts'; export { standOf } from './src/estimate/quotes/reprice.ts'; export { pricedWork } from './src/estimate/plan.ts'
     export { demoCompany, demoPrices } from './src/books/demo.ts'; export { shelf } from './src/books/open.ts'` } })
 const core = require(outfile)
 rmSync(folder, { recursive: true })

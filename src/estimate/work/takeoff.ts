@@ -69,34 +69,35 @@ function alarms(job: JobFile, books: Books): Measure[] {
     personHours: work(personHours, { amount: count, rate: books.rate('co-alarm', 0.1, 'each'), access: exactly(1, 'factor', 'in the rooms') }), needs: alarm.needs, cautions: [CAUTION.ladder], proof: 'photo of each' }] }]
 }
 
-export function takeoff(job: JobFile, books: Books): Taken {
-  const findings: Finding[] = []
-  const hatchIn = largestHatch(job)
-  const eaves = (job.eaves ?? []).map((e, i) => found(e, `/eaves/${i}`, `eave-${e.in}-${(job.eaves ?? []).slice(0, i + 1).filter(x => x.in === e.in).length}`))
+/** What each part of the takeoff is told, and where what is found goes. */
+interface Survey { readonly job: JobFile; readonly books: Books; readonly findings: Finding[]; readonly zone: ReturnType<typeof zoneFor> }
+/** What depends on the depth of the fill: the areas by their ids. */
+type Around = ReadonlyMap<string, AreaAround>
 
-  const areas = job.areas.flatMap((item, i): AreaTaken[] => {
-    const at = `/areas/${i}`
-    const kind = areaKind.get(item.kind)!
-    const fill = job.choices?.fill?.[item.id], way = wayIn(job.openings, item.id)
-    if (fill !== undefined && !books.blown(fill)) {
-      findings.push({ code: 'product-unknown', severity: 'error', path: `/choices/fill/${item.id}`, says: fill, why: 'the price book has no such blown product', mend: `write one of: ${books.blownItems.join(', ')}` })
-      return []
-    }
-    const measure = guarded(at, findings, () => kind.takeoff(found(item, at, item.id) as never, books, {
-      eaves: eaves.filter(e => e.item.in === item.id), ...(fill === undefined ? {} : { fill, fillAt: `/choices/fill/${item.id}` }), ...(hatchIn ? { hatchIn } : {}), ...(way ? { wayIn: way } : {}),
-      eavesUnknown: job.eaves === undefined,
-    }))
-    if (!measure) return []
-    // A hazard that the file describes is said once, in its own words.
-    const old = ('existing' in item ? item.existing : []).flatMap((l, n): Gate[] => (l.fill === 'vermiculite' ? [vermiculiteGate(`${item.id}, old fill`, `${at}/existing/${n}`)] : []))
-    const gates = [...old, ...measure.gates ?? []].filter(g => !job.hazards.some(h => h.kind === g.code))
-    return [{ id: item.id, at, measure: { ...measure, gates } }]
-  })
-  const around = new Map<string, AreaAround>(areas.map(a => [a.id, { id: a.id, topOfFillInitialIn: a.measure.topOfFillInitialIn, access: a.measure.access, filled: a.measure.loose }]))
+const zoneFor = (job: JobFile) => zoneOf(job.house, job.target.code)?.zone
+const eavesOf = ({ eaves = [] }: JobFile) => eaves.map((e, i) => found(e, `/eaves/${i}`, `eave-${e.in}-${eaves.slice(0, i + 1).filter(x => x.in === e.in).length}`))
 
-  const zone = zoneOf(job.house, job.target.code)?.zone
+function areaTaken(item: JobFile['areas'][number], at: string, eaves: ReturnType<typeof eavesOf>, hatchIn: ReturnType<typeof largestHatch>, { job, books, findings }: Survey): AreaTaken | undefined {
+  const kind = areaKind.get(item.kind)!
+  const fill = job.choices?.fill?.[item.id], way = wayIn(job.openings, item.id)
+  if (fill !== undefined && !books.blown(fill)) {
+    findings.push({ code: 'product-unknown', severity: 'error', path: `/choices/fill/${item.id}`, says: fill, why: 'the price book has no such blown product', mend: `write one of: ${books.blownItems.join(', ')}` })
+    return undefined
+  }
+  const measure = guarded(at, findings, () => kind.takeoff(found(item, at, item.id) as never, books, {
+    eaves: eaves.filter(e => e.item.in === item.id), ...(fill === undefined ? {} : { fill, fillAt: `/choices/fill/${item.id}` }), ...(hatchIn ? { hatchIn } : {}), ...(way ? { wayIn: way } : {}),
+    eavesUnknown: job.eaves === undefined,
+  }))
+  if (!measure) return undefined
+  // A hazard that the file describes is said once, in its own words.
+  const old = ('existing' in item ? item.existing : []).flatMap((l, n): Gate[] => (l.fill === 'vermiculite' ? [vermiculiteGate(`${item.id}, old fill`, `${at}/existing/${n}`)] : []))
+  const gates = [...old, ...measure.gates ?? []].filter(g => !job.hazards.some(h => h.kind === g.code))
+  return { id: item.id, at, measure: { ...measure, gates } }
+}
+
+function openingsTaken(around: Around, { job, books, findings, zone }: Survey): OpeningTaken[] {
   const numbers = new Map<string, number>()
-  const openings = job.openings.flatMap((item, i): OpeningTaken[] => {
+  return job.openings.flatMap((item, i): OpeningTaken[] => {
     const at = `/openings/${i}`, key = `${item.kind}-${item.in}`, n = (numbers.get(key) ?? 0) + 1
     numbers.set(key, n)
     const area = around.get(item.in)
@@ -109,35 +110,65 @@ export function takeoff(job: JobFile, books: Books): Taken {
     // Kept open by the owner: no fill comes near it, so it shuts nothing else.
     return [{ found: it, leak, measure: item.decline === 'yes' ? { ...measure, gates: (measure.gates ?? []).filter(g => g.state === 'note') } : measure }]
   })
+}
 
-  const ducts = (job.ducts ?? []).flatMap((item, i): DuctTaken[] => {
-    const at = `/ducts/${i}`, area = around.get(item.in), it = found(item, at, item.id)
-    const measure = area && guarded(at, findings, () => ductTakeoff(it, books, area, zone === undefined ? {} : { climateZone: zone }))
-    return measure ? [{ found: it, measure }] : []
+const ductsTaken = (around: Around, { job, books, findings, zone }: Survey): DuctTaken[] => (job.ducts ?? []).flatMap((item, i): DuctTaken[] => {
+  const at = `/ducts/${i}`, area = around.get(item.in), it = found(item, at, item.id)
+  const measure = area && guarded(at, findings, () => ductTakeoff(it, books, area, zone === undefined ? {} : { climateZone: zone }))
+  return measure ? [{ found: it, measure }] : []
+})
+
+function handlersTaken(around: Around, { job, books, findings }: Survey): Measure[] {
+  return (job.airHandlers ?? []).flatMap((item, i): Measure[] => {
+    const at = `/airHandlers/${i}`, here = around.get(item.in), measure = here && guarded(at, findings, () => airHandlerTakeoff(found(item, at, item.id), books, here))
+    return measure ? [measure] : []
   })
+}
 
-  const houseFacts: House = { ducts: (job.ducts ?? []).length > 0, ...(job.house.yearBuilt === undefined ? {} : { yearBuilt: job.house.yearBuilt }) }
-  const handlers = (job.airHandlers ?? []).flatMap((item, i): Measure[] => { const at = `/airHandlers/${i}`, here = around.get(item.in); return here ? [guarded(at, findings, () => airHandlerTakeoff(found(item, at, item.id), books, here)) ?? []].flat() : [] })
+/** Hazards that were found, and those that nobody looked for. */
+function hazardsTaken({ job, books, findings }: Survey): Measure[] {
+  const house: House = { ducts: (job.ducts ?? []).length > 0, ...(job.house.yearBuilt === undefined ? {} : { yearBuilt: job.house.yearBuilt }) }
+  const seen = job.hazards.flatMap((h, i) => guarded(`/hazards/${i}`, findings, () => withBeside(job.areas, hazardKind.get(h.kind)!.takeoff(found(h, `/hazards/${i}`, `${h.kind}-${i + 1}`) as never, books, { house }))) ?? [])
+  const unseen = hazardKinds.flatMap(k => (job.hazards.some(h => h.kind === k.kind) || job.notFound.includes(k.kind) ? [] : k.unseen(house, books, '/notFound') ?? []))
+  return [...seen, gatesAlone(untracedWiring(job)), ...unseen]
+}
+
+const gatesAlone = (gates: readonly Gate[]): Measure => ({ figures: {}, tasks: [], gates })
+
+/** Flames and fans: what they are, and what they do to each other once the house is tighter. */
+function flamesTaken(openings: readonly OpeningTaken[], { job, books, findings }: Survey): Measure[] {
+  const { appliances, exhausts = [] } = job
   const cfm50 = job.tests?.cfm50 === undefined ? undefined : given(job.tests.cfm50, 'cfm', '/tests/cfm50')
   // All that may be closed, at the high end: a warning must not wait for what the gates leave.
-  const mostCut = cfm50 && guarded('/tests/cfm50', findings, () => airCut(Object.fromEntries(openings.flatMap(o => (o.leak && o.found.item.decline !== 'yes' ? [[o.found.id, o.leak] as const] : []))), cfm50, books))?.cfm50.high
-  const house: Measure[] = [
-    ...handlers,
-    ...job.hazards.flatMap((h, i) => guarded(`/hazards/${i}`, findings, () => withBeside(job.areas, hazardKind.get(h.kind)!.takeoff(found(h, `/hazards/${i}`, `${h.kind}-${i + 1}`) as never, books, { house: houseFacts }))) ?? []),
-    { figures: {}, tasks: [], gates: untracedWiring(job) },
-    ...hazardKinds.flatMap(k => job.hazards.some(h => h.kind === k.kind) || job.notFound.includes(k.kind) ? [] : k.unseen(houseFacts, books, '/notFound') ?? []),
-    { figures: {}, tasks: [], gates: flueGates(job) },
-    ...(job.appliances === undefined ? [{ figures: {}, tasks: [], gates: [appliancesNotListed('/house')] }] : job.appliances.map((a, i) => applianceMeasure(found(a, `/appliances/${i}`, a.id), job.job.surveyedOn, books))),
-    ...(job.exhausts ?? []).map((e, i) => exhaustMeasure(found(e, `/exhausts/${i}`, e.id), job.appliances === undefined || job.appliances.some(takesRoomAir), books)),
-    ...[draftWarning((job.exhausts ?? []).map((e, i) => found(e, `/exhausts/${i}`, e.id)), job.appliances ?? [], { ...(cfm50 ? { cfm50 } : {}), ...(mostCut ? { cut: mostCut } : {}) }, books) ?? []].flat(),
-    ...alarms(job, books),
-    { figures: {}, tasks: [], unknowns: job.areas.flatMap(a => ('unseenFt2' in a && a.unseenFt2 !== undefined ? [`Openings in ${a.unseenFt2} ft² of ${a.id} that nobody could look at.`] : [])) },
+  const cut = cfm50 && guarded('/tests/cfm50', findings, () => airCut(Object.fromEntries(openings.flatMap(o => (o.leak && o.found.item.decline !== 'yes' ? [[o.found.id, o.leak] as const] : []))), cfm50, books))?.cfm50.high
+  const fans = exhausts.map((e, i) => found(e, `/exhausts/${i}`, e.id)), roomAir = appliances === undefined || appliances.some(takesRoomAir)
+  const warning = draftWarning(fans, appliances ?? [], { ...(cfm50 ? { cfm50 } : {}), ...(cut ? { cut } : {}) }, books)
+  return [
+    gatesAlone(flueGates(job)),
+    ...(appliances === undefined ? [gatesAlone([appliancesNotListed('/house')])] : appliances.map((a, i) => applianceMeasure(found(a, `/appliances/${i}`, a.id), job.job.surveyedOn, books))),
+    ...fans.map(fan => exhaustMeasure(fan, roomAir, books)),
+    ...(warning ? [warning] : []),
   ]
+}
+
+const unseenFloor = (job: JobFile): Measure => ({ figures: {}, tasks: [], unknowns: job.areas.flatMap(a => ('unseenFt2' in a && a.unseenFt2 !== undefined ? [`Openings in ${a.unseenFt2} ft² of ${a.id} that nobody could look at.`] : [])) })
+
+/** All that was measured, place by place. */
+export const measuresOf = ({ areas, openings, ducts, house }: Omit<Taken, 'findings'>): Measure[] => [...areas.map(a => a.measure), ...openings.map(o => o.measure), ...ducts.map(d => d.measure), ...house]
+
+export function takeoff(job: JobFile, books: Books): Taken {
+  const survey: Survey = { job, books, findings: [], zone: zoneFor(job) }, { findings, zone } = survey
+  const hatchIn = largestHatch(job), eaves = eavesOf(job)
+  const areas = job.areas.flatMap((item, i) => areaTaken(item, `/areas/${i}`, eaves, hatchIn, survey) ?? [])
+  const around: Around = new Map(areas.map(a => [a.id, { id: a.id, topOfFillInitialIn: a.measure.topOfFillInitialIn, access: a.measure.access, filled: a.measure.loose }]))
+  const openings = openingsTaken(around, survey), ducts = ductsTaken(around, survey)
+  const house = [...handlersTaken(around, survey), ...hazardsTaken(survey), ...flamesTaken(openings, survey), ...alarms(job, books), unseenFloor(job)]
   const vents = atticVents(job.eaves === undefined ? undefined : eaves, job.highVents?.map((v, i) => found(v, `/highVents/${i}`, `high-vent-${i + 1}`)), {
     areaFt2: totalOf('ft2', areas.filter(a => a.measure.floor), a => [a.id, a.measure.figures['areaFt2'] as Quantity]), edition: job.target.code, zone, retarder: areas.every(a => !a.measure.floor || a.measure.retarder),
   }, books)
   findings.push(...readingFindings(job, books))
   if (vents) house.push({ figures: {}, tasks: [], gates: vents.gates, findings: vents.findings })
-  for (const m of [...areas.map(a => a.measure), ...openings.map(o => o.measure), ...ducts.map(d => d.measure), ...house]) findings.push(...m.findings ?? [])
-  return { areas, openings, ducts, house, ...(vents ? { vents } : {}), findings }
+  const taken = { areas, openings, ducts, house, ...(vents ? { vents } : {}), findings }
+  for (const m of measuresOf(taken)) findings.push(...m.findings ?? [])
+  return taken
 }
