@@ -47,8 +47,8 @@ export interface Formula<A extends Args = any, U extends Unit = Unit> {
   call?: Call
 }
 /** The arguments in a row, and where the numbers of one call are put: a new object for each would cost as much as the formula. */
-interface Call { readonly limits: readonly { readonly name: string; readonly unit: string; readonly min: number; readonly max: number }[]; readonly numbers: Record<string, number> }
-const callOf = ({ args }: Formula): Call => ({ limits: Object.entries(args as Args).map(([name, [unit, min, max]]) => ({ name, unit, min, max })), numbers: {} })
+interface Call { readonly names: readonly string[]; readonly limits: readonly Args[string][]; readonly numbers: Record<string, number> }
+const callOf = ({ args }: Formula): Call => ({ names: Object.keys(args as Args), limits: Object.values(args as Args), numbers: {} })
 
 export const formula = <const A extends Args, const U extends Unit>(f: Formula<A, U>): Formula<A, U> => f
 
@@ -74,10 +74,10 @@ export const RESULT = 'what it gives'
  * @throws OutOfRange when an input is NaN or outside the formula's stated range, or where no figure comes out
  */
 export function work<A extends Args, U extends Unit>(by: Formula<A, U>, inputs: Inputs<A>): Quantity<U> {
-  const { limits, numbers } = by.call ??= callOf(by)
-  for (let i = 0; i < limits.length; i++) {
-    const { name, unit, min, max } = limits[i]!, { value } = inputs[name] as Quantity
-    if (!inRange(value, min, max)) throw new OutOfRange(by.id, name, value, unit, min, max)
+  const { names, limits, numbers } = by.call ??= callOf(by)
+  for (let i = 0; i < names.length; i++) {
+    const name = names[i]!, arg = limits[i]!, { value } = inputs[name] as Quantity
+    if (!inRange(value, arg[1], arg[2])) throw new OutOfRange(by.id, name, value, arg[0], arg[1], arg[2])
     numbers[name] = value
   }
   const value = by.fn(numbers as Numbers<A>)
