@@ -195,6 +195,13 @@ describe('explain', () => {
     expect(err).toMatch(/^lidwork: the estimate has no figure areas\.main\.bag; near it: .*areas\.main\.bags/)
   })
   const asked = async (words: string) => lidwork(`explain a.job.yaml ${words}`, { files: at('a.job.yaml') })
+  test('a range is sent to who makes it', async () => {
+    for (const words of ['ranges.totalCentsLow', '/ranges/totalCentsLow', 'ranges']) {
+      const { code, out, err } = await asked(words)
+      expect([code, out]).toEqual([2, ''])
+      expect(err).toContain('lidwork estimate a.job.yaml --ranges says what moves it')
+    }
+  })
   test('a path by positions or pointers, as jq and programs write it, is the same figure', async () => {
     const { out } = await asked('areas.main.bags')
     for (const words of ['areas[0].bags', 'areas.0.bags', '.areas[0].bags', '$.areas[0].bags', '/areas/0/bags', 'Areas.Main.Bags']) expect((await asked(words)).out, words).toBe(out)

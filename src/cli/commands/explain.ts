@@ -12,6 +12,9 @@ const NEAR = 12
 const WIDEST = 100
 
 /** `explain`: how a figure of an estimate came about. */
+/** Figures of `estimate --ranges`. */
+const RANGES = /^[$.[\]"'/]*ranges\b/
+
 export function addExplain(root: Command, run: Run): void {
   bookOptions(root.command('explain')
     .description('how a figure came about: its formula, what went into it, from which line, row and source')
@@ -35,6 +38,7 @@ export function addExplain(root: Command, run: Run): void {
         const opened = await openJob(bytes, input.file)
         if (!opened.sound) { run.met(exit.findings); await run.say(reportOf(opened)); return }
         const { job, estimate } = opened, figs = figures(estimate, job), means = asked === undefined ? undefined : meant(figs, asked)
+        if (means?.is === 'none' && RANGES.test(asked!)) { await run.fail(exit.wrongUse, `${asked} is no step of one estimate: each end is a whole one, made anew; lidwork estimate ${input.file} --ranges says what moves it, and how that is joined`); return }
         if (means?.is === 'none') {
           await run.fail(exit.wrongUse, `the estimate has no figure ${asked}${means.near.length === 0 ? `; lidwork explain ${input.file} lists them` : `; near it: ${means.near.slice(0, NEAR).join(', ')}`}`)
           return
