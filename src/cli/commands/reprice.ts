@@ -1,12 +1,7 @@
 import { InvalidArgumentError, type Command } from 'commander'
 import { JOB_ENDING } from '../inputs.ts'
+import type { RepriceOptions } from '../reprice/report.ts'
 import type { Run } from '../run.ts'
-
-export interface RepriceOptions {
-  readonly from: string; readonly to: string; readonly company?: string; readonly on?: string; readonly list?: string
-  readonly json?: boolean; readonly ndjson?: boolean; readonly csv?: boolean; readonly top?: number
-  readonly failIfMarginBelow?: number; readonly workers?: number; readonly cache: boolean
-}
 
 const whole = (text: string): number => {
   if (!/^\d{1,9}$/.test(text)) throw new InvalidArgumentError('Write a whole number.')

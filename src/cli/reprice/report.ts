@@ -5,17 +5,23 @@ import { dateFault } from '../../files/dates.ts'
 import { printable } from '../../findings/printable.ts'
 import { repricedHead, repricedLine, rowOf, terminalRepriced, type RepriceRow } from '../../papers/reprice.ts'
 import { tell } from '../book-files.ts'
-import type { RepriceOptions } from '../commands/reprice.ts'
 import type { Io } from '../io.ts'
 import { copied, JobIds } from '../job-ids.ts'
 import { exit, type Run } from '../run.ts'
-import { crewFor, type Crew } from './crew.ts'
+import { workersFor } from './workers.ts'
 import { hold, withHeld } from './held.ts'
 import { cacheFolder, keeper } from './keeper.ts'
 import { pricer, type Terms } from './pricer.ts'
 import { progress } from './progress.ts'
-import { done, type Done } from './run-jobs.ts'
+import { done, type Workers, type Done } from './run-jobs.ts'
 import { sources, type Sources } from './sources.ts'
+
+/** What the command line says, but for the jobs. */
+export interface RepriceOptions {
+  readonly from: string; readonly to: string; readonly company?: string; readonly on?: string; readonly list?: string
+  readonly json?: boolean; readonly ndjson?: boolean; readonly csv?: boolean; readonly top?: number
+  readonly failIfMarginBelow?: number; readonly workers?: number; readonly cache: boolean
+}
 
 interface Skip { readonly file: string; readonly why: string }
 const counted = (n: number, what: string): string => `${n} ${what}${n === 1 ? '' : 's'}`
@@ -31,13 +37,13 @@ export async function report(run: Run, words: readonly string[], options: Repric
   const held = hold(run.io, [from, to, ...(company === undefined ? [] : [company])])
   const jobs = await sources(run, words, list)
   if (!jobs) return
-  const crew = await crewFor(run.io, { terms, held }, jobs.count, options.workers) // its threads load while this one opens its books
-  try { await priceAll(run, { terms, io: withHeld(run.io, held), jobs, crew }, options) } finally { await crew.end() }
+  const workers = await workersFor(run.io, { terms, held }, jobs.count, options.workers) // its threads load while this one opens its books
+  try { await priceAll(run, { terms, io: withHeld(run.io, held), jobs, workers }, options) } finally { await workers.end() }
 }
 
-interface Given { readonly terms: Terms; /** With the books as they were read. */ readonly io: Io; readonly jobs: Sources; readonly crew: Crew }
+interface Given { readonly terms: Terms; /** With the books as they were read. */ readonly io: Io; readonly jobs: Sources; readonly workers: Workers }
 
-async function priceAll(run: Run, { terms, io, jobs, crew }: Given, { json = false, ndjson = false, csv = false, top, failIfMarginBelow }: RepriceOptions): Promise<void> {
+async function priceAll(run: Run, { terms, io, jobs, workers }: Given, { json = false, ndjson = false, csv = false, top, failIfMarginBelow }: RepriceOptions): Promise<void> {
   const { from, to, on, cache } = terms, priced = pricer(io, terms)
   if (priced.troubles.length > 0) { await tell(run, priced.troubles); return }
 
@@ -75,7 +81,7 @@ async function priceAll(run: Run, { terms, io, jobs, crew }: Given, { json = fal
     else rows.push(rowOf(copied(job)))
   }
 
-  try { for await (const d of crew.price(unit => done(io, priced, unit), jobs.units)) await take(d) } catch (error) {
+  try { for await (const d of workers.price(unit => done(io, priced, unit), jobs.units)) await take(d) } catch (error) {
     await bar.end()
     if (!(error instanceof NoDay)) throw error
     await run.fail(exit.wrongUse, `${error.file}: its quote has dates; say --on and the day to judge it by, such as --on 2026-04-01`)

@@ -8,6 +8,13 @@ import type { Unit } from './sources.ts'
 export interface Fault { readonly is: 'fault'; readonly file: string; readonly message: string; readonly stack?: string }
 export type Done = Outcome | Fault
 
+/** Who prices the jobs of a run. */
+export interface Workers {
+  /** What comes of each job, in the order they came. @param here what this thread does with one */
+  price(here: (unit: Unit) => Done, units: AsyncIterable<Unit>): AsyncGenerator<Done>
+  end(): Promise<void>
+}
+
 /** Reads one job and prices it. */
 export function done(io: Io, pricer: Pricer, { file, bytes }: Unit): Done {
   try {

@@ -1,9 +1,8 @@
 // Many jobs by several threads, and still in the order they came.
 import { availableParallelism } from 'node:os'
 import { Worker } from 'node:worker_threads'
-import type { Done } from './run-jobs.ts'
+import type { Workers, Done } from './run-jobs.ts'
 import type { Io } from '../io.ts'
-import type { Crew } from './crew.ts'
 import type { Task } from './serve.ts'
 import type { Unit } from './sources.ts'
 
@@ -59,7 +58,7 @@ async function* chunks(units: AsyncIterable<Unit>): AsyncGenerator<readonly Unit
 }
 
 /** Starts threads beside this one, which load the program while it goes on. */
-export function startThreads(count: number, file: string, task: Task, turn: Io['turn']): Crew {
+export function startThreads(count: number, file: string, task: Task, turn: Io['turn']): Workers {
   const threads = Array.from({ length: count }, () => start(file, task))
   return {
     async *price(here, units) {

@@ -2,7 +2,7 @@
 import { usd } from '../terminal/words.ts'
 import { gateText, opensWith, shutGates } from './gate-words.ts'
 import { html, type Html } from './html.ts'
-import type { Paper } from './index.ts'
+import type { Paper } from './paper.ts'
 import { page, type House } from './page.ts'
 import { figureAt, gateList, signatures } from './parts.ts'
 import { dayOf, sentence } from './say.ts'

@@ -1,7 +1,7 @@
 // What a homeowner reads and signs. No cost, wage, margin or markup stands here.
 import type { Html } from './html.ts'
 import { html } from './html.ts'
-import type { Paper } from './index.ts'
+import type { Paper } from './paper.ts'
 import { duties } from './law.ts'
 import { page, type House } from './page.ts'
 import { signatures, tick } from './parts.ts'
