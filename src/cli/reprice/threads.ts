@@ -18,7 +18,7 @@ const YOUNG = 12
 export const processors = (): number => availableParallelism()
 
 /** One that prices jobs: a thread of its own, or this one. */
-interface Thread { price(units: readonly Unit[]): Promise<readonly Done[]>; end(): Promise<unknown> }
+interface Thread { readonly alive: boolean; price(units: readonly Unit[]): Promise<readonly Done[]>; end(): Promise<unknown> }
 
 /** Starts a thread. One that dies leaves a fault at each of its jobs. */
 function start(file: string, task: Task): Thread {
@@ -31,6 +31,7 @@ function start(file: string, task: Task): Thread {
   worker.on('error', error => { died(`a worker thread ended: ${error instanceof Error ? error.message : String(error)}`) })
   worker.on('exit', () => { died('a worker thread ended') })
   return {
+    get alive() { return dead === undefined },
     price: units => new Promise(give => {
       if (dead !== undefined) { give(faults(units)); return }
       waiting.push({ units, give })
@@ -48,7 +49,7 @@ function itself(price: (unit: Unit) => Done, turn: Io['turn']): Thread {
     for (const unit of units) { await turn(); if (ended) break; done.push(price(unit)) }
     return done
   }
-  return { price: units => { const these = before.then(() => all(units)); before = these; return these }, async end() { ended = true } }
+  return { alive: true, price: units => { const these = before.then(() => all(units)); before = these; return these }, async end() { ended = true } }
 }
 
 async function* chunks(units: AsyncIterable<Unit>): AsyncGenerator<readonly Unit[]> {
@@ -64,9 +65,9 @@ export function startThreads(count: number, file: string, task: Task, turn: Io['
     async *price(here, units) {
       threads.push(itself(here, turn))
       const busy = threads.map(thread => ({ thread, chunks: 0 })), under: Promise<readonly Done[]>[] = [], all = chunks(units)
-      /** To the one that has least to do. */
+      /** To the one that has least to do; a thread that ended is given no more. */
       const give = async (chunk: readonly Unit[]): Promise<readonly Done[]> => {
-        const least = busy.reduce((a, b) => (b.chunks < a.chunks ? b : a))
+        const least = busy.filter(b => b.thread.alive).reduce((a, b) => (b.chunks < a.chunks ? b : a))
         least.chunks++
         try { return await least.thread.price(chunk) } finally { least.chunks-- }
       }
