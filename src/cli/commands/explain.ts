@@ -38,7 +38,10 @@ export function addExplain(root: Command, run: Run): void {
         const opened = await openJob(bytes, input.file)
         if (!opened.sound) { run.met(exit.findings); await run.say(reportOf(opened)); return }
         const { job, estimate } = opened, figs = figures(estimate, job), means = asked === undefined ? undefined : meant(figs, asked)
-        if (means?.is === 'none' && RANGES.test(asked!)) { await run.fail(exit.wrongUse, `${asked} is no step of one estimate: each end is a whole one, made anew; lidwork estimate ${input.file} --ranges says what moves it, and how that is joined`); return }
+        if (means?.is === 'none' && RANGES.test(asked!)) {
+          await run.fail(exit.wrongUse, `${asked} is no step of one estimate: each end is a whole one, made anew; lidwork estimate ${input.file} --ranges says what moves it, and how that is joined`)
+          return
+        }
         if (means?.is === 'none') {
           await run.fail(exit.wrongUse, `the estimate has no figure ${asked}${means.near.length === 0 ? `; lidwork explain ${input.file} lists them` : `; near it: ${means.near.slice(0, NEAR).join(', ')}`}`)
           return

@@ -41,7 +41,7 @@ export function addReprice(root: Command, run: Run): void {
     .option('--no-cache', 'neither read nor write what is kept of files read before')
     .addHelpText('after', '\nExamples:\n  lidwork reprice jobs --from prices-2025.yaml --to prices-2026.yaml --on 2026-04-01\n  find . -name \'*.job.yaml\' | lidwork reprice --list - --from old.yaml --to new.yaml --on 2026-04-01 --csv > quotes.csv\n  lidwork reprice - --from old.yaml --to new.yaml --ndjson < jobs.ndjson\n')
     .action(async (words: string[], options: RepriceOptions) => {
-      await run.io.setForBatch() // before what it compiled for that is loaded
+      await run.io.setForBatch() // before what was compiled for it is loaded
       await (await import('../reprice/report.ts')).report(run, words, options)
     })
 }
