@@ -4,28 +4,29 @@ import { printable } from '../findings/printable.ts'
 import { csvLine } from './csv.ts'
 import type { Look } from './look.ts'
 import { asciiOnly } from './terminal/ascii.ts'
+import { moneyColumn, signedUsd } from './terminal/money-column.ts'
 import { padLeft, sheet } from './terminal/sheet.ts'
-import { counted, figure, usd } from './terminal/words.ts'
+import { counted, figure } from './terminal/words.ts'
 
 const PRICE = 10, PCT = 11, EFFECT = 12
-const signed = (x: number, of: (x: number) => string): string => (x > 0 ? `+${of(x)}` : x < 0 ? `-${of(-x)}` : of(0))
-const cell = (x: number | undefined, width: number, of: (x: number) => string): string => padLeft(x === undefined ? '' : of(x), width)
+const signedPct = (p: number): string => `${p > 0 ? '+' : p < 0 ? '-' : ''}${figure(Math.abs(p), 1)}%`
 
 /** Added, dropped and changed items, those that move most first. */
 export function terminalPriceDiff(d: PricesDiffOut, look: Look): string {
   const on = sheet(look), clean = (text: string): string => (look.ascii ? asciiOnly(printable(text)) : printable(text)), withJobs = d.jobs !== undefined
   on.row({ at: 1, text: clean(`${d.old.name}, ${d.old.dated}, to ${d.new.name}, ${d.new.dated}`), boldText: true })
   if (d.items.length === 0) { on.row({ text: 'Nothing is different.' }); return on.text() }
-  on.section('items', `${padLeft('old $', PRICE)}${padLeft('new $', PRICE)}${padLeft('change', PCT)}${withJobs ? padLeft('effect $', EFFECT) : ''}`)
+  const price = moneyColumn(PRICE, d.items.flatMap(i => [i.oldPriceCents, i.newPriceCents])), effect = moneyColumn(EFFECT, d.items.map(i => i.effectCents))
+  on.section('items', `${price.head('old $')}${price.head('new $')}${padLeft('change', PCT)}${withJobs ? effect.head('effect $') : ''}`)
   for (const i of d.items) {
-    const right = cell(i.oldPriceCents, PRICE, usd) + cell(i.newPriceCents, PRICE, usd) + (i.change === 'changed' ? cell(i.changePct, PCT, p => `${signed(p, x => figure(x, 1))}%`) : padLeft(i.change, PCT)) + (withJobs ? cell(i.effectCents, EFFECT, c => signed(c, usd)) : '')
+    const right = price.money(i.oldPriceCents) + price.money(i.newPriceCents) + padLeft(i.change !== 'changed' ? i.change : i.changePct === undefined ? '' : signedPct(i.changePct), PCT) + (withJobs ? effect.change(i.effectCents) : '')
     on.row({ text: clean(i.name), right, keep: right.length + 2 })
     const also = [...i.also, ...(i.change === 'dropped' && (i.jobs ?? 0) > 0 ? [`${counted(i.jobs!, 'job')} would have no price`] : [])]
     if (also.length > 0) on.row({ at: 8, text: clean(`${also.join('; ')}.`) })
   }
   if (withJobs) {
-    on.rule(EFFECT)
-    on.row({ text: `material of ${counted(d.jobs!, 'job')}, as planned with the old book`, right: signed(d.effectCents!, usd), boldRight: true })
+    on.rule(effect.width)
+    on.row({ text: `material of ${counted(d.jobs!, 'job')}, as planned with the old book`, right: signedUsd(d.effectCents!), boldRight: true })
   }
   return on.text()
 }

@@ -5,8 +5,9 @@ import { printable } from '../findings/printable.ts'
 import { csvLine } from './csv.ts'
 import type { Look } from './look.ts'
 import { asciiOnly } from './terminal/ascii.ts'
+import { moneyColumn } from './terminal/money-column.ts'
 import { padLeft, padRight, sheet } from './terminal/sheet.ts'
-import { figure, usd } from './terminal/words.ts'
+import { figure } from './terminal/words.ts'
 
 /** What a table keeps of a job. */
 export type RepriceRow = Pick<RepricedOut, 'file' | 'id' | 'status' | 'oldCents' | 'newCents' | 'changeCents' | 'honoredMarginPct' | 'lossCents' | 'action' | 'why'>
@@ -15,12 +16,8 @@ export const rowOf = ({ file, id, status, oldCents, newCents, changeCents, honor
 
 export interface RepriceHead { readonly from: string; readonly to: string; readonly on?: string }
 
-const MONEY = 11
-/** Widths of the other columns. */
-const STATUS = 8, MARGIN = 7, ACTION = 10
-const signedUsd = (c: number): string => (c > 0 ? `+${usd(c)}` : c < 0 ? `-${usd(-c)}` : usd(0))
-const money = (c: number | undefined): string => padLeft(c === undefined ? '' : usd(c), MONEY)
-const change = (c: number | undefined): string => padLeft(c === undefined ? '' : signedUsd(c), MONEY)
+/** Widths of columns; money takes more where a figure asks for it. */
+const MONEY = 11, STATUS = 8, MARGIN = 7, ACTION = 10
 const counted = (n: number, what: string): string => `${figure(n, 0)} ${what}${n === 1 ? '' : 's'}`
 
 /** Jobs by what honoring them loses, the largest first; in the order they were read where that is the same. */
@@ -33,17 +30,20 @@ export function terminalRepriced(head: RepriceHead, rows: readonly RepriceRow[],
   const sorted = byLoss(rows), shown = sorted.slice(0, top)
   on.row({ at: 1, text: 'margin: what is left at the old price, in percent; jobs that lose most first' })
   on.gap()
-  on.row({ at: 1, text: 'job', boldText: true, right: ['status'.padEnd(STATUS), padLeft('old $', MONEY), padLeft('new $', MONEY), padLeft('change', MONEY), padLeft('margin', MARGIN), padLeft('do', ACTION)].join('') })
+  const one = moneyColumn(MONEY, shown.flatMap(r => [r.oldCents, r.newCents, r.changeCents]))
+  on.row({ at: 1, text: 'job', boldText: true, right: ['status'.padEnd(STATUS), one.head('old $'), one.head('new $'), one.head('change'), padLeft('margin', MARGIN), padLeft('do', ACTION)].join('') })
   for (const r of shown) {
-    on.row({ at: 1, text: clean(r.id), right: [padRight(r.status, STATUS), money(r.oldCents), money(r.newCents), change(r.changeCents), padLeft(r.honoredMarginPct === undefined ? '' : figure(r.honoredMarginPct, 1), MARGIN), padLeft(r.action, ACTION)].join('') })
+    on.row({ at: 1, text: clean(r.id), right: [padRight(r.status, STATUS), one.money(r.oldCents), one.money(r.newCents), one.change(r.changeCents), padLeft(r.honoredMarginPct === undefined ? '' : figure(r.honoredMarginPct, 1), MARGIN), padLeft(r.action, ACTION)].join('') })
     if (r.action === 'ask') on.row({ at: 3, text: clean(r.why) })
   }
   if (shown.length < sorted.length) on.row({ at: 1, text: `${counted(sorted.length - shown.length, 'more job')} that lose less` })
 
+  const { otherItems } = totals, sumsOf = [...totals.byStatus, ...totals.byAction, totals].flatMap(t => [t.oldCents, t.changeCents, t.lossCents]), effects = [...totals.items, otherItems].flatMap(i => [i.costCents, i.priceCents])
+  const { width, head: over, money, change } = moneyColumn(MONEY, [...sumsOf, ...effects, totals.laborCents, totals.otherCents, totals.minimumCents, totals.roundingCents])
   const sums = (word: string, of: readonly (Sums & { readonly name: string })[]): void => {
     if (of.length === 0) return
     on.gap()
-    on.row({ at: 1, text: word, boldText: true, right: [padLeft('jobs', ACTION), padLeft('old $', MONEY), padLeft('change', MONEY), padLeft('cost', MONEY)].join('') })
+    on.row({ at: 1, text: word, boldText: true, right: [padLeft('jobs', ACTION), over('old $'), over('change'), over('cost')].join('') })
     for (const s of of) on.row({ at: 1, text: s.name, right: [padLeft(figure(s.jobs, 0), ACTION), money(s.oldCents), change(s.changeCents), change(s.lossCents)].join('') })
   }
   sums('by status', totals.byStatus.map(s => ({ ...s, name: s.status })))
@@ -51,14 +51,13 @@ export function terminalRepriced(head: RepriceHead, rows: readonly RepriceRow[],
   sums('all', [{ ...totals, name: totals.unpriced === 0 ? 'all' : `all but ${figure(totals.unpriced, 0)} without a price` }])
 
   on.gap()
-  on.row({ at: 1, text: 'what moves the total', boldText: true, right: [padLeft('jobs', ACTION), padLeft('cost', MONEY), padLeft('price', MONEY)].join('') })
+  on.row({ at: 1, text: 'what moves the total', boldText: true, right: [padLeft('jobs', ACTION), over('cost'), over('price')].join('') })
   const effect = (text: string, priceCents: number, jobs?: number, costCents?: number): void => on.row({ at: 1, text: clean(text), right: [padLeft(jobs === undefined ? '' : figure(jobs, 0), ACTION), change(costCents), change(priceCents)].join('') })
   for (const i of totals.items) effect(i.name, i.priceCents, i.jobs, i.costCents)
-  const { otherItems } = totals
   if (otherItems.items > 0) effect(counted(otherItems.items, 'other item'), otherItems.priceCents, undefined, otherItems.costCents)
   for (const [text, c] of [['labor', totals.laborCents], ['other trades, travel, disposal', totals.otherCents], ['minimum charge', totals.minimumCents]] as const) if (c !== 0) effect(text, c)
   effect('rounding', totals.roundingCents)
-  on.rule(MONEY)
+  on.rule(width)
   effect('change of the total', totals.changeCents)
   return on.text()
 }
