@@ -677,6 +677,7 @@ export interface RepricedOut {
 }
 /** A job whose quote has dates, and no day to judge it by. */
 export declare class DayMissing extends Error {
+	readonly name: string;
 	constructor();
 }
 export interface FindingJson {
@@ -726,7 +727,7 @@ export declare function readBooks({ prices, company }?: {
 }): Result<Books>;
 /** Estimates one house, as `lidwork estimate --json` prints it. */
 export declare function estimate(job: Job, books: Books): Result<EstimateOut>;
-/** Prices one job under an old and a new price book, as a line of `lidwork reprice --ndjson`. @param on the day its quote is judged by @throws DayMissing where its quote has dates and there is no day */
+/** Prices one job under an old and a new price book, as a line of `lidwork reprice --ndjson`. @param on the day its quote is judged by @throws DayMissing where its quote has dates and there is no day @throws RangeError where `on` is no day of the calendar */
 export declare function reprice(job: Job, { from, to, on }: {
 	readonly from: Books;
 	readonly to: Books;

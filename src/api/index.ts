@@ -9,6 +9,7 @@ import { estimate as estimated } from '../estimate/estimate.ts'
 import type { EstimateOut } from '../estimate/output.ts'
 import { DayMissing, repriced, standOf, type RepricedOut } from '../estimate/quotes/reprice.ts'
 import { estimateJson } from '../estimate/to-json.ts'
+import { isDay } from '../files/dates.ts'
 import { sorted, type Finding, type Places } from '../findings/finding.ts'
 import { findingJson, type FindingJson } from '../findings/render.ts'
 import type { Job as ReadJob } from '../job/job.ts'
@@ -58,8 +59,9 @@ export function estimate(job: Job, books: Books): Result<EstimateOut> {
   return findings.some(f => f.severity === 'error') ? { ok: false, findings } : { ok: true, value: estimateJson(made, house), findings }
 }
 
-/** Prices one job under an old and a new price book, as a line of `lidwork reprice --ndjson`. @param on the day its quote is judged by @throws DayMissing where its quote has dates and there is no day */
+/** Prices one job under an old and a new price book, as a line of `lidwork reprice --ndjson`. @param on the day its quote is judged by @throws DayMissing where its quote has dates and there is no day @throws RangeError where `on` is no day of the calendar */
 export function reprice(job: Job, { from, to, on }: { readonly from: Books; readonly to: Books; readonly on?: string }): Result<RepricedOut> {
+  if (on !== undefined && (typeof on !== 'string' || !isDay(on))) throw new RangeError(`on: ${String(on)} is no day; write it as 2026-04-01`)
   const { data, places } = houseOf(job), old = shelfOf(from), now = shelfOf(to)
   const target = targetOf(data), troubles = [...old.troubles(target), ...now.troubles(target)]
   if (troubles.length > 0) return { ok: false, findings: told(sorted(troubles, places), places, job.file) }

@@ -66,6 +66,7 @@ const REASONS: Readonly<Record<string, Failure>> = {
   ENOENT: { failure: 'missing', message: 'there is no such file' },
   ENOTDIR: { failure: 'missing', message: 'there is no such folder' },
   EISDIR: { failure: 'directory', message: 'it is a folder' },
+  NOT_A_FILE: { failure: 'other', message: 'it is a device or a pipe, and only a file is written over' },
   EEXIST: { failure: 'exists', message: 'it is there already' },
   EACCES: { failure: 'unreadable', message: 'no permission' },
   EPERM: { failure: 'unreadable', message: 'no permission' },
@@ -137,6 +138,8 @@ function writeWhole(path: string, text: string, force: boolean, tries: number): 
   if (isFolder(path)) throw Object.assign(new Error(), { code: 'EISDIR', syscall: 'open' })
   if (!force) closeSync(openSync(path, 'wx')) // looks and takes the name in one step
   const before = attempt(() => realpathSync(path)) // through a link, not over it
+  // A new file of its name would take the place of a device or a pipe.
+  if (!failed(before) && !statSync(before).isFile()) throw Object.assign(new Error(), { code: 'NOT_A_FILE', syscall: 'open' })
   const target = failed(before) ? path : before
   try {
     whole(target, `${target}.${process.pid}-${process.hrtime.bigint()}.tmp`, text, failed(before) ? 0o666 : statSync(target).mode & 0o777, tries)

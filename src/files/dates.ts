@@ -11,6 +11,9 @@ export function dateFault(date: string): { code: string; says: string; why: stri
   return day > last ? { code: 'date-not-real', says: `the day ${date}`, why: `that month has ${last} days`, mend: 'write the day it was' } : undefined
 }
 
+/** Whether a text is a day of the calendar, written as 2026-04-01. */
+export const isDay = (text: string): boolean => /^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/.test(text) && dateFault(text) === undefined
+
 /** The number of a day: one more for each later day, so that days can be counted. */
 export function dayNumber(date: string): number {
   const [year, month, day] = date.split('-').map(Number) as [number, number, number]

@@ -6,7 +6,7 @@ import { csvLine } from './csv.ts'
 import type { Look } from './look.ts'
 import { asciiOnly } from './terminal/ascii.ts'
 import { moneyColumn } from './terminal/money-column.ts'
-import { padLeft, padRight, sheet } from './terminal/sheet.ts'
+import { columns, GAP, padLeft, padRight, sheet } from './terminal/sheet.ts'
 import { figure } from './terminal/words.ts'
 
 /** What a table keeps of a job. */
@@ -28,23 +28,29 @@ export function terminalRepriced(head: RepriceHead, rows: readonly RepriceRow[],
   const on = sheet(look), clean = (text: string): string => (look.ascii ? asciiOnly(printable(text)) : printable(text))
   on.row({ at: 1, text: clean(`${head.from} to ${head.to}${head.on === undefined ? '' : `, on ${head.on}`}`), boldText: true })
   const sorted = byLoss(rows), shown = sorted.slice(0, top)
-  on.row({ at: 1, text: 'margin: what is left at the old price, in percent; jobs that lose most first' })
+  on.row({ at: 1, text: 'margin: what is left at the old price, in percent; largest rise of cost first' })
   on.gap()
   const one = moneyColumn(MONEY, shown.flatMap(r => [r.oldCents, r.newCents, r.changeCents]))
-  on.row({ at: 1, text: 'job', boldText: true, right: ['status'.padEnd(STATUS), one.head('old $'), one.head('new $'), one.head('change'), padLeft('margin', MARGIN), padLeft('do', ACTION)].join('') })
+  /** A name and its figures; on a line of its own where they leave it no room. */
+  const line = (text: string, right: string, boldText = false): void => {
+    if (columns(text) + GAP + columns(right) <= on.width) { on.row({ at: 1, text, boldText, right }); return }
+    on.row({ at: 1, text, boldText })
+    on.row({ at: 1, right })
+  }
+  line('job', ['status'.padEnd(STATUS), one.head('old $'), one.head('new $'), one.head('change'), padLeft('margin', MARGIN), padLeft('do', ACTION)].join(''), true)
   for (const r of shown) {
-    on.row({ at: 1, text: clean(r.id), right: [padRight(r.status, STATUS), one.money(r.oldCents), one.money(r.newCents), one.change(r.changeCents), padLeft(r.honoredMarginPct === undefined ? '' : figure(r.honoredMarginPct, 1), MARGIN), padLeft(r.action, ACTION)].join('') })
+    line(clean(r.id), [padRight(r.status, STATUS), one.money(r.oldCents), one.money(r.newCents), one.change(r.changeCents), padLeft(r.honoredMarginPct === undefined ? '' : figure(r.honoredMarginPct, 1), MARGIN), padLeft(r.action, ACTION)].join(''))
     if (r.action === 'ask') on.row({ at: 3, text: clean(r.why) })
   }
-  if (shown.length < sorted.length) on.row({ at: 1, text: `${counted(sorted.length - shown.length, 'more job')} that lose less` })
+  if (shown.length < sorted.length) on.row({ at: 1, text: `${counted(sorted.length - shown.length, 'more job')} whose cost rises less` })
 
   const { otherItems } = totals, sumsOf = [...totals.byStatus, ...totals.byAction, totals].flatMap(t => [t.oldCents, t.changeCents, t.lossCents]), effects = [...totals.items, otherItems].flatMap(i => [i.costCents, i.priceCents])
   const { width, head: over, money, change } = moneyColumn(MONEY, [...sumsOf, ...effects, totals.laborCents, totals.otherCents, totals.minimumCents, totals.roundingCents])
   const sums = (word: string, of: readonly (Sums & { readonly name: string })[]): void => {
     if (of.length === 0) return
     on.gap()
-    on.row({ at: 1, text: word, boldText: true, right: [padLeft('jobs', ACTION), over('old $'), over('change'), over('cost')].join('') })
-    for (const s of of) on.row({ at: 1, text: s.name, right: [padLeft(figure(s.jobs, 0), ACTION), money(s.oldCents), change(s.changeCents), change(s.lossCents)].join('') })
+    line(word, [padLeft('jobs', ACTION), over('old $'), over('change'), over('cost')].join(''), true)
+    for (const s of of) line(s.name, [padLeft(figure(s.jobs, 0), ACTION), money(s.oldCents), change(s.changeCents), change(s.lossCents)].join(''))
   }
   sums('by status', totals.byStatus.map(s => ({ ...s, name: s.status })))
   sums('by action', totals.byAction.map(s => ({ ...s, name: s.action })))

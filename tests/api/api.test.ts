@@ -33,6 +33,12 @@ describe('the core', () => {
     expect(source.readBooks({ prices: 'a: 1', company: 'b: 2' })).toMatchObject({ ok: false, findings: expect.arrayContaining([expect.objectContaining({ file: 'prices' }), expect.objectContaining({ file: 'company' })]) })
     expect(() => source.reprice(value(source.readJob(`${quince}quote: {sentOn: 2026-03-02}\n`.replace('status: draft', 'status: sent'))), { from: value(source.readBooks()), to: value(source.readBooks()) })).toThrow('day')
   })
+  test('a day that is none is refused, not taken for one', () => {
+    const job = value(source.readJob(`${quince}quote: {sentOn: 2026-03-02}\n`.replace('status: draft', 'status: sent'))), books = value(source.readBooks())
+    for (const on of ['yesterday', '2026-02-31', '2026-13-01', '', '26-04-01', new Date(0) as unknown as string]) expect(() => source.reprice(job, { from: books, to: books, on }), String(on)).toThrow(RangeError)
+    expect(value(source.reprice(job, { from: books, to: books, on: '2026-03-02' })).status).toBe('sent')
+    expect(new source.DayMissing().name).toBe('DayMissing')
+  })
   test('keeps nothing: the same call gives the same, whatever came between', () => {
     const from = value(source.readBooks()), once = JSON.stringify(source.estimate(value(source.readJob(quince)), from))
     source.readJob('nonsense')

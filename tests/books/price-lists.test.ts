@@ -45,7 +45,12 @@ describe('diff', () => {
     const { chart } = demoPrices.blown[0]!, thinner = chart.map(r => (r.r === 60 ? { ...r, coverageFt2: 9.82, bagsPer1000Ft2: 101.8, weightPsf: 2.546, settledIn: 17.7, blownIn: 20.3 } : r))
     const i = of(await diff(BOOK, changed({ [BAGS]: { price: 14.7, chart: thinner } })), BAGS)!
     expect(i.changePct).toBeCloseTo((1.05 * 101.8 / 88.9 - 1) * 100, 1)
-    expect(i.also).toEqual(['row R-60 changes most', 'row R-60: 88.9 to 101.8 bags for 1,000 ft2'])
+    expect(i.also).toEqual(['row R-60 changes most', 'row R-60: 88.9 to 101.8 bags for 1,000 ft2, 16.67 to 17.7 in settled, 19.16 to 20.3 in as blown'])
+  })
+  test('a row that is only deeper, or only heavier, is told as that', async () => {
+    const { chart } = demoPrices.blown[0]!, other = (more: object) => chart.map(r => (r.r === 60 ? { ...r, ...more } : r))
+    expect(of(await diff(BOOK, changed({ [BAGS]: { chart: other({ blownIn: 20.3 }) } })), BAGS)!.also).toEqual(['row R-60: 19.16 to 20.3 in as blown'])
+    expect(of(await diff(BOOK, changed({ [BAGS]: { chart: other({ weightPsf: 2.24 }) } })), BAGS)!.also.at(-1)).toMatch(/^row R-60: [\d.]+ to 2\.24 psf$/)
   })
   test('with jobs, by effect, which is that of the same jobs estimated with both books', async () => {
     const files = { 'jobs/a.job.yaml': JOB, 'jobs/b.job.yaml': JOB.replace(/^ {2}id: .+$/m, '  id: house-2') }

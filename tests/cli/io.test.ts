@@ -1,4 +1,5 @@
 // The real files: what no test in memory can show.
+import { execFileSync } from 'node:child_process'
 import { chmodSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, symlinkSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -62,6 +63,13 @@ describe('writing', () => {
     expect(io.writeFile(at('no', 'such'), 'x')).toEqual({ failure: 'missing', message: 'there is no such folder' })
     expect(io.writeFile(folder, 'x', { force: true })).toEqual({ failure: 'directory', message: 'it is a folder' })
     expect(readdirSync(folder)).toEqual([])
+  })
+  test.runIf(process.platform !== 'win32')('a pipe or device is not put aside, by itself or through a link', () => {
+    execFileSync('mkfifo', [at('pipe')])
+    symlinkSync(at('pipe'), at('link'))
+    for (const name of ['pipe', 'link']) expect(io.writeFile(at(name), 'x', { force: true })).toEqual({ failure: 'other', message: 'it is a device or a pipe, and only a file is written over' })
+    expect(statSync(at('pipe')).isFIFO()).toBe(true)
+    expect(readdirSync(folder).sort()).toEqual(['link', 'pipe'])
   })
 })
 

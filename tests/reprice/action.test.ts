@@ -69,8 +69,8 @@ describe('what is done', () => {
   test.each([['2026-04-02', 're-issue'], ['2026-05-01', 're-issue'], ['2026-05-02', 'expire'], ['2027-01-01', 'expire']])('expired with its last day 2026-04-01, on %s: %s', (on, what) => { expect(action({ status: 'expired', on })).toBe(what) })
   test('expired without dates lapses', () => { expect(action({ status: 'expired', on: undefined, lastDay: undefined })).toBe('expire') })
   test.each(['draft', 'sent', 'expired'] as const)('%s on the day, signed later: somebody is asked, after what is shut', status => {
-    expect(actionOn({ ...quiet, status, signedLater: '2026-05-21' }, thresholds)).toEqual({ action: 'ask', why: 'signed 2026-05-21, later than --on' })
-    expect(actionOn({ ...quiet, status, signedLater: '2026-05-21', shut: 'main: too heavy' }, thresholds)).toEqual({ action: 'ask', why: 'main: too heavy; signed 2026-05-21, later than --on' })
+    expect(actionOn({ ...quiet, status, later: 'signed 2026-05-21' }, thresholds)).toEqual({ action: 'ask', why: 'signed 2026-05-21, later than --on' })
+    expect(actionOn({ ...quiet, status, later: 'signed 2026-05-21', shut: 'main: too heavy' }, thresholds)).toEqual({ action: 'ask', why: 'main: too heavy; signed 2026-05-21, later than --on' })
   })
   test.each(['draft', 'sent', 'signed', 'expired'] as const)('%s and shut: somebody is asked', status => {
     expect(actionOn({ ...quiet, status, shut: 'main: too heavy', clause: 'x' }, thresholds)).toEqual({ action: 'ask', why: 'main: too heavy' })

@@ -14,10 +14,11 @@ test('re-priced jobs', () => {
   fc.assert(fc.property(cents, cents, cents, fc.constantFrom(60, 80, 100), (a, b, c, width) => {
     const sums = { jobs: 1234, oldCents: a, changeCents: b, lossCents: c }
     const totals: RepriceTotals = { ...sums, newCents: a, unpriced: 0, byStatus: [{ ...sums, status: 'sent' }], byAction: [{ ...sums, action: 're-issue' }], items: [{ item: 'x', name: 'a sealant', jobs: 1234, costCents: c, priceCents: b }], otherItems: { items: 7, costCents: b, priceCents: c }, laborCents: a, otherCents: 0, minimumCents: c, roundingCents: 1 } as RepriceTotals
-    const row: RepriceRow = { file: 'a', id: 'house-1', status: 'sent', oldCents: a, newCents: b, changeCents: c, honoredMarginPct: 38.1, lossCents: b, action: 'honor', why: 'under the threshold' }
-    const all = figures(terminalRepriced({ from: 'old', to: 'new' }, [row], totals, { width, color: false, ascii: true }))
+    const row: RepriceRow = { file: 'a', id: 'house-number-100', status: 'sent', oldCents: a, newCents: b, changeCents: c, honoredMarginPct: 38.1, lossCents: b, action: 'honor', why: 'under the threshold' }
+    const text = terminalRepriced({ from: 'old', to: 'new' }, [row], totals, { width, color: false, ascii: true }), all = figures(text)
     expect(all.length).toBeGreaterThan(15)
     expect(all.filter(f => !FIGURE.test(f))).toEqual([])
+    expect(text.split(/\s+/)).toEqual(expect.arrayContaining(['house-number-100', 're-issue']))
   }), { numRuns: 100, seed: 8 })
 })
 

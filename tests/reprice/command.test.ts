@@ -43,7 +43,7 @@ describe('where jobs come from', () => {
     const by = (n: number): string[] => { const s = new Splitter(), out: string[] = []; for (let i = 0; i < bytes.length; i += n) out.push(...s.push(bytes.subarray(i, i + n))); return [...out, ...s.end()] }
     for (const n of [1, 7, 1000]) expect(by(n)).toEqual(by(1e6))
   })
-  test.each([['', 2, 'say which jobs'], ['none.job.yaml', 3, 'there is no such file'], ['- --list names', 3, 'could not read names'], ['jobs --on 2026-02-30', 2, 'that month has 28 days'], ['jobs --on soon', 2, 'Write a date'], ['jobs --workers x', 2, 'whole number'], ['jobs --fail-if-margin-below x', 2, 'percentage'], ['jobs --json --csv', 2, 'cannot be used']])('wrong use: %s', async (words, code, said) => {
+  test.each([['', 2, 'say which jobs'], ['none.job.yaml', 3, 'there is no such file'], ['- --list names', 3, 'could not read names'], ['--list -', 1, 'no name in what was piped in'], ['jobs --on 2026-02-30', 2, 'that month has 28 days'], ['jobs --on soon', 2, 'Write a date'], ['jobs --workers x', 2, 'whole number'], ['jobs --fail-if-margin-below x', 2, 'percentage'], ['jobs --json --csv', 2, 'cannot be used']])('wrong use: %s', async (words, code, said) => {
     const r = await run(words, { stdin: '' })
     expect([r.code, r.err]).toEqual([code, expect.stringContaining(said)])
   })

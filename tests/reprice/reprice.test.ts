@@ -152,5 +152,7 @@ describe('charts', () => {
 
 test('a quote with a date and no day to judge it by is refused', () => {
   expect(() => reprice(with_(quince, 'sent', { sentOn: '2026-03-02' }), demoPrices, dearer)).toThrow(DayMissing)
+  expect(reprice(with_(quince, 'sent', { sentOn: '2026-03-02' }), demoPrices, dearer, { on: '2026-03-01' })).toMatchObject({ action: 'ask', why: 'sent 2026-03-02, later than --on' })
+  expect(reprice(with_(quince, 'sent', { sentOn: '2026-03-02' }), demoPrices, dearer, { on: '2026-03-02' })).toMatchObject({ status: 'sent' })
   expect(reprice(with_(quince, 'sent', { sentOn: '2026-03-02' }), demoPrices, dearer, { on: '2026-04-02' })).toMatchObject({ status: 'expired', expiresOn: '2026-04-01', sentOn: '2026-03-02' })
 })

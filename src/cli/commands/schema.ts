@@ -13,6 +13,6 @@ export function addSchema(root: Command, run: Run): void {
       if (text !== undefined) { await run.print(text); return }
       const { nearest } = await import('../../findings/suggest.ts')
       const meant = nearest(name, schemaNames)
-      await run.fail(exit.wrongUse, `there is no schema ${name}${meant === undefined ? '' : `; did you mean ${meant}?`} The schemas: ${schemaNames.join(', ')}`)
+      await run.fail(exit.wrongUse, `there is no schema ${name}${meant === undefined ? '' : `; did you mean ${meant}?`}${meant === undefined ? '.' : ''} The schemas: ${schemaNames.join(', ')}`)
     })
 }

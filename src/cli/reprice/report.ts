@@ -91,7 +91,7 @@ async function priceAll(run: Run, { terms, io, jobs, workers }: Given, { json = 
   priced.keep()
   if (counts.fresh > 0 && cache !== undefined) keeper(run.io, cache).trim()
   const all = totals.out()
-  if (json) await run.print(asJson({ format: REPRICE_FORMAT, from, to, ...(on === undefined ? {} : { on }), read: counts.read, priced: all.jobs, skipped, clashes, totals: all }, lines))
+  if (json) await run.print(asJson({ format: REPRICE_FORMAT, from, to, ...(on === undefined ? {} : { on }), read: counts.read, priced: all.jobs, skipped, clashes: [...new Set(clashes)], totals: all }, lines))
   else if (!ndjson && !csv && all.jobs > 0) await run.print(terminalRepriced({ from, to, ...(on === undefined ? {} : { on }) }, rows, all, run.look(), top))
   // Said also where nothing failed: of no job at all it could not.
   if (failIfMarginBelow !== undefined) await run.say(`lidwork: ${counted(counts.judged, 'sent or signed job')} judged against ${failIfMarginBelow} %\n`)

@@ -64,6 +64,7 @@ export async function sources(run: Run, words: readonly string[], list: string |
     const read = list === STDIN ? await io.readStdin() : io.readFile(list)
     if (failed(read)) { await unread(run, list, read, 'reprice --list'); return undefined }
     all = [...words, ...namesOn(read.bytes)]
+    if (all.length === 0) await run.fail(exit.findings, `no name ${list === STDIN ? 'in what was piped in' : `on ${list}`}`)
   }
   const files = await fileNames(run, all)
   async function* units(): AsyncGenerator<Unit> {

@@ -50,6 +50,11 @@ const told = (value: unknown): string => (value === undefined ? 'none' : typeof 
 /** Keys whose change is no price. */
 const NO_PRICE = ['price', 'chart', 'dated', 'item'] as const
 
+/** What a row of a chart says, and in which words. */
+const CHART = [['bagsPer1000Ft2', 'bags for 1,000 ft2'], ['settledIn', 'in settled'], ['blownIn', 'in as blown'], ['coverageFt2', 'ft2 a bag'], ['weightPsf', 'psf']] as const
+/** Told with the bags, which they follow. */
+const FROM_BAGS: readonly string[] = ['coverageFt2', 'weightPsf']
+
 /** What else of a row is different, chart rows one by one. */
 function alsoOf(a: Row, b: Row): string[] {
   const keys = [...new Set([...Object.keys(a), ...Object.keys(b)])].filter(k => !(NO_PRICE as readonly string[]).includes(k))
@@ -58,7 +63,10 @@ function alsoOf(a: Row, b: Row): string[] {
   for (const x of a.chart) {
     const y = b.chart.find(o => o.r === x.r)
     if (!y) out.push(`row R-${x.r} dropped`)
-    else if (JSON.stringify(x) !== JSON.stringify(y)) out.push(`row R-${x.r}: ${x.bagsPer1000Ft2} to ${y.bagsPer1000Ft2} bags for 1,000 ft2`)
+    else {
+      const moved = CHART.filter(([key]) => x[key] !== y[key]), first = moved.filter(([key]) => x.bagsPer1000Ft2 === y.bagsPer1000Ft2 || !FROM_BAGS.includes(key))
+      if (first.length > 0) out.push(`row R-${x.r}: ${first.map(([key, said]) => `${x[key]} to ${y[key]} ${said}`).join(', ')}`)
+    }
   }
   for (const y of b.chart) if (!a.chart.some(x => x.r === y.r)) out.push(`row R-${y.r} added`)
   return out

@@ -36,8 +36,8 @@ export interface Situation {
   readonly status: Status
   readonly on: string | undefined
   readonly lastDay: string | undefined
-  /** The day it was signed, where that lies after the day asked: the dates or the day are wrong, or it is looked at from before. */
-  readonly signedLater?: string | undefined
+  /** What was done after the day asked, and when, in words. */
+  readonly later?: string | undefined
   /** Why work may not be scheduled under the new book, where it may not: a gate it turns shut, or one that is shut under both. */
   readonly shut: string | undefined
   /** Rise of the price [%]; absent where one of the two has none. */
@@ -53,7 +53,7 @@ const tenth = (x: number): number => printed('changePct', x)
 
 /** What to do, and why in a few words. Safety comes before what binds, and what binds before what it costs. */
 export function actionOn(s: Situation, { honorUpToPct, reissueAbovePct, leastMarginPct, reissueWithinDays }: Thresholds): { readonly action: Action; readonly why: string } {
-  const later = s.signedLater === undefined ? undefined : `signed ${s.signedLater}, later than --on`
+  const later = s.later === undefined ? undefined : `${s.later}, later than --on`
   if (s.shut !== undefined) return { action: 'ask', why: later === undefined ? s.shut : `${s.shut}; ${later}` }
   if (later !== undefined) return { action: 'ask', why: later }
   if (s.risePct === undefined) return { action: 'ask', why: 'it has no price under both books' }

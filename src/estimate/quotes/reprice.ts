@@ -77,7 +77,7 @@ type Lines = Extract<Priced['prices'], { totalCents: unknown }>
 const linesOf = ({ prices }: Priced): Lines | undefined => ('totalCents' in prices ? prices : undefined)
 
 /** A job whose quote has dates, and no day to judge it by. */
-export class DayMissing extends Error { constructor() { super('its quote has dates: the day to judge it by is needed') } }
+export class DayMissing extends Error { override readonly name: string = 'DayMissing'; constructor() { super('its quote has dates: the day to judge it by is needed') } }
 
 /**
  * Prices one job under two books. Only the price stage runs for each side; where the books differ in prices alone both sides share one stand.
@@ -97,7 +97,7 @@ export function repriced(file: string, { job, quote }: Quoted, from: Side, to: S
   const risePct = old && now && old.totalCents.value > 0 ? work(riseOf, { before: old.totalCents, after: now.totalCents }).value : undefined
   const passedOn = clauses.reduce((sum, c) => sum + c.passedOnCents, 0)
   const { action, why } = actionOn({
-    status, on, lastDay: last, signedLater: on !== undefined && facts.signedOn !== undefined && facts.signedOn > on ? facts.signedOn : undefined, risePct, honoredMarginPct,
+    status, on, lastDay: last, later: laterThan(facts, on), risePct, honoredMarginPct,
     shut: turned[0] ? `${turned[0].where}: ${turned[0].why}` : shutBy(from.stand.billed.verdict, to.stand.billed.verdict),
     clause: passedOn > 0 ? `its clause passes on ${clauses.map(c => c.item).join(', ')}` : undefined,
   }, company.reprice)
@@ -113,6 +113,10 @@ export function repriced(file: string, { job, quote }: Quoted, from: Side, to: S
     ...(old && now ? { effects: effectsOf({ materials: before.materials, lines: old, hours: hoursOf(from.stand) }, { materials: after.materials, lines: now, hours: hoursOf(to.stand) }, to.books) } : {}),
   }
 }
+
+/** What the file says was done after the day asked: the dates or the day are wrong, or it is looked at from before. */
+const laterThan = ({ status, sentOn, signedOn }: QuoteFacts, on: string | undefined): string | undefined =>
+  on !== undefined && signedOn !== undefined && signedOn > on ? `signed ${signedOn}` : on !== undefined && status === 'sent' && sentOn !== undefined && sentOn > on ? `sent ${sentOn}` : undefined
 
 const dates = ({ sentOn, signedOn }: QuoteFacts, last: string | undefined) =>
   ({ ...(sentOn === undefined ? {} : { sentOn }), ...(signedOn === undefined ? {} : { signedOn }), ...(last === undefined ? {} : { expiresOn: last }) })
