@@ -9,6 +9,7 @@ import type { Phase } from '../scope/kind.ts'
 import { fanOffer, houseAir, type HouseAir } from './energy/air.ts'
 import { outOfBand } from './bands.ts'
 import type { MaterialLine } from './money/bill.ts'
+import { clausesUnknown } from './money/clauses.ts'
 import { carry } from './work/carry.ts'
 import { bought } from './cheapest.ts'
 import { coldNotes } from './work/cold-notes.ts'
@@ -67,7 +68,7 @@ export function estimate(job: Job, shelved: Books, again = true): Estimate {
   const revisions = data.quote && revisionsOf(data.quote, totalCents)
   const deposit = totalCents && depositOf(totalCents, data.house.state, books)
   const year: Savings = (verdict === 'stop' ? undefined : guarded('/energy', refused, () => yearlySavings(data, { taken, steps, uas, ...(air.naturalCut ? { naturalCut: air.naturalCut } : {}), ...(totalCents ? { totalCents, prices: partPrices(steps, materials, totalCents, books) } : { prices: {} }) }, books))) ?? {}
-  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...refused, ...air.findings ?? [], ...coldNotes(taken, zone?.zone, books), ...stockNotes(data, taken, books), ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...retestOnce(steps, days.whole, books), ...orderNotes(materials), ...deposit?.findings ?? [], ...revisions?.findings ?? [], ...driveMissing(data, books), ...incentivesOver(data, totalCents), ...(taken.findings.some(f => f.severity === 'error') ? [] : outOfBand({ areaFt2: blownFt2(taken, stands), price: prices, byPhase, ...beside(steps, materials, books) }))]
+  const findings = [...job.findings, ...taken.findings, ...gates.findings, ...refused, ...air.findings ?? [], ...coldNotes(taken, zone?.zone, books), ...stockNotes(data, taken, books), ...areas.flatMap(a => a.findings), ...shortLastDay(days.exact), ...retestOnce(steps, days.whole, books), ...orderNotes(materials), ...deposit?.findings ?? [], ...revisions?.findings ?? [], ...driveMissing(data, books), ...clausesUnknown(data, materials, books), ...incentivesOver(data, totalCents), ...(taken.findings.some(f => f.severity === 'error') ? [] : outOfBand({ areaFt2: blownFt2(taken, stands), price: prices, byPhase, ...beside(steps, materials, books) }))]
   const out: Estimate['out'] = {
     format: ESTIMATE_FORMAT,
     job: { id: data.job.id, title: data.job.title, status: data.job.status, surveyedOn: data.job.surveyedOn, ...(data.job.customer === undefined ? {} : { customer: data.job.customer }), ...(data.job.notes === undefined ? {} : { notes: data.job.notes }) },

@@ -20,6 +20,7 @@ const light = (rest: string) => ['openings:\n', `openings:\n  - {kind: recessed-
 const samples: Readonly<Record<string, readonly (readonly [string, string])[]>> = {
   'need-above-chart': [['target: {code: iecc-2021}', 'target: {rValue: 75}']],
   'product-unknown': [['demo-loose-cellulose', 'demo-loose-celulose']],
+  'clause-item-unknown': [['areas:\n', 'quote: {escalation: [{item: demo-loose-celulose, basePrice: 14, on: 2026-03-03}]}\nareas:\n']],
   'need-under-half-row': [['target: {code: iecc-2021}', 'target: {rValue: 5}']],
   'first-row-over-need': [['target: {code: iecc-2021}', 'target: {rValue: 9}']],
   'target-met': [['target: {code: iecc-2021}', 'target: {rValue: 0}']],
