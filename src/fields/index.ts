@@ -2,6 +2,7 @@
 // A field's keys (title, description, examples, default) are what an editor shows; `x-unit` is its unit.
 import { Array as ListOf, Object as Mapping, Optional, Unsafe, type Static, type TObject, type TProperties, type TSchema, type TUnsafe } from '@sinclair/typebox'
 import { grammar, type Grammar } from '../units/tape.ts'
+import { DAY_PATTERN } from '../units/words.ts'
 
 export type { Static, TObject, TSchema, TProperties }
 
@@ -55,7 +56,7 @@ export const text = (description: string, { most = 10000, ...help }: Help & { /*
 export const id = (description: string, help: Help = {}) =>
   unsafe<string>({ type: 'string', pattern: '^[a-z0-9][a-z0-9-]{0,63}$', description, 'x-reads': 'id', ...help })
 export const date = (description: string, help: Help = {}) =>
-  unsafe<string>({ type: 'string', pattern: '^\\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])$', description, 'x-reads': 'date', examples: ['2026-03-03'], ...help })
+  unsafe<string>({ type: 'string', pattern: DAY_PATTERN, description, 'x-reads': 'date', examples: ['2026-03-03'], ...help })
 /** Text that must match a pattern; `reads` names it for the findings. */
 export const pattern = (source: string, reads: string, description: string, help: Help = {}) =>
   unsafe<string>({ type: 'string', pattern: source, description, 'x-reads': reads, ...help })

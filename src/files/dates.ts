@@ -1,4 +1,6 @@
 // Days of the calendar.
+import { DAY_PATTERN } from '../units/words.ts'
+
 const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31]
 
 /** Days of a month, 1 to 12. */
@@ -12,7 +14,7 @@ export function dateFault(date: string): { code: string; says: string; why: stri
 }
 
 /** Whether a text is a day of the calendar, written as 2026-04-01. */
-export const isDay = (text: string): boolean => /^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/.test(text) && dateFault(text) === undefined
+export const isDay = (text: string): boolean => new RegExp(DAY_PATTERN).test(text) && dateFault(text) === undefined
 
 /** The number of a day: one more for each later day, so that days can be counted. */
 export function dayNumber(date: string): number {

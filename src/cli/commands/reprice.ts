@@ -1,5 +1,6 @@
 import { InvalidArgumentError, type Command } from 'commander'
 import { JOB_ENDING } from '../inputs.ts'
+import { DAY_PATTERN } from '../../units/words.ts'
 import type { RepriceOptions } from '../reprice/report.ts'
 import type { Run } from '../run.ts'
 
@@ -18,7 +19,7 @@ const percent = (text: string): number => {
   return n
 }
 const date = (text: string): string => {
-  if (!/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/.test(text)) throw new InvalidArgumentError('Write a date as 2026-04-01.')
+  if (!new RegExp(DAY_PATTERN).test(text)) throw new InvalidArgumentError('Write a date as 2026-04-01.')
   return text
 }
 
