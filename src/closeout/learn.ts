@@ -2,7 +2,7 @@
 import { workNames } from '../books/names.ts'
 import { rateLearned } from '../calc/proof.ts'
 import type { Estimate } from '../estimate/estimate.ts'
-import type { Step } from '../estimate/work/order.ts'
+import type { Step } from '../estimate/tasks/order.ts'
 import { byText } from '../findings/finding.ts'
 import { accessClass } from '../scope/access.ts'
 import { exactly, given, inputsOf, work, type Quantity } from '../units/quantity.ts'

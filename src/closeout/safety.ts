@@ -1,6 +1,6 @@
 // What has to be safe before anybody leaves: flames tested after the work, gates that were open, mends with their proof.
 import type { Estimate } from '../estimate/estimate.ts'
-import { flameLimits } from '../estimate/work/tests.ts'
+import { flameLimits } from '../estimate/tasks/tests.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { JobFile } from '../job/job-file.ts'
 import { applianceName, drafts, takesRoomAir, type Appliance } from '../scope/appliances.ts'

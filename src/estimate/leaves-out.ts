@@ -1,8 +1,8 @@
 // What the price leaves open or out, in sentences for the quote.
-import type { NamedGate } from './work/gates.ts'
-import { merged } from './work/order.ts'
+import type { NamedGate } from './tasks/gates.ts'
+import { merged } from './tasks/order.ts'
 import { titled } from './parts.ts'
-import { idle, type Declined, type Standing } from './work/standing.ts'
+import { idle, type Declined, type Standing } from './tasks/standing.ts'
 
 /** A house where nothing may start has no price but the visit's. */
 export const onlyTheVisit = (gates: readonly NamedGate[]): string[] =>

@@ -5,10 +5,10 @@ import { sizeOf } from '../scope/size.ts'
 import { exactly, total, totalOf, type Quantity } from '../units/quantity.ts'
 import type { Product } from '../books/books.ts'
 import { averages } from './energy/average.ts'
-import { closes, merged, type Step } from './work/order.ts'
+import { closes, merged, type Step } from './tasks/order.ts'
 import type { EstimateOut } from './output.ts'
-import type { Standing } from './work/standing.ts'
-import type { Taken } from './work/takeoff.ts'
+import type { Standing } from './tasks/standing.ts'
+import type { Taken } from './tasks/takeoff.ts'
 
 export const titled = (t: { readonly title: string; readonly count?: number | undefined }): string => (t.count === undefined ? t.title : `${t.title} (${t.count})`)
 

@@ -3,7 +3,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { demoCompany, demoPrices } from '../../src/books/demo.ts'
 import { shelf } from '../../src/books/open.ts'
-import { takeoff } from '../../src/estimate/work/takeoff.ts'
+import { takeoff } from '../../src/estimate/tasks/takeoff.ts'
 import type { JobFile } from '../../src/job/job-file.ts'
 import { booksFor, fewer, jobFile, make, onHouses, run, VERDICTS } from './job.ts'
 

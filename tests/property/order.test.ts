@@ -1,7 +1,7 @@
 // The law of the order, proved through the edges of the output alone.
 import { describe, expect, test } from 'vitest'
-import { ordered } from '../../src/estimate/work/order.ts'
-import type { NamedGate } from '../../src/estimate/work/gates.ts'
+import { ordered } from '../../src/estimate/tasks/order.ts'
+import type { NamedGate } from '../../src/estimate/tasks/gates.ts'
 import { opensHold, type Task } from '../../src/scope/kind.ts'
 import { ancestors, make, onHouses, rank, sound, type Made } from './job.ts'
 

@@ -1,8 +1,8 @@
 // What the gates leave, proved on tasks and gates made at random: no house reaches every way in which stops can spread.
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import type { NamedGate } from '../../src/estimate/work/gates.ts'
-import { standing, type Declined } from '../../src/estimate/work/standing.ts'
+import type { NamedGate } from '../../src/estimate/tasks/gates.ts'
+import { standing, type Declined } from '../../src/estimate/tasks/standing.ts'
 import { phases, works, type Phase, type Serves, type Task } from '../../src/scope/kind.ts'
 import { exactly } from '../../src/units/quantity.ts'
 import { seed } from './job.ts'

@@ -7,7 +7,7 @@ import { imports, lineOf, parsed, sources, type Import } from './source.ts'
 const LAYERS = ['api', 'cli', 'papers', 'closeout', 'estimate', 'job', 'scope', 'books', 'reference', 'calc', 'files', 'fields', 'findings', 'units']
 const folder = (file: string): string => file.split('/')[1]!
 /** Folders inside src/estimate, in the same order; the files beside them put one house together. */
-const ROOMS = ['told', 'quotes', 'beside', 'energy', 'money', 'work']
+const ROOMS = ['told', 'quotes', 'beside', 'energy', 'money', 'tasks']
 const room = (file: string): string | undefined => { const [, layer, first, second] = file.split('/'); return layer !== 'estimate' ? undefined : second === undefined ? 'beside' : first }
 const said = (i: Import): string => `${i.file}:${i.line} ${i.from}`
 

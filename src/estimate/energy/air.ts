@@ -12,9 +12,9 @@ import { itself, type Task } from '../../scope/kind.ts'
 import { leaks } from '../../scope/leaks.ts'
 import type { Ventilation } from '../../scope/energy.ts'
 import { exactly, given, total, totalOf, work, type Quantity } from '../../units/quantity.ts'
-import { closes, type Step } from '../work/order.ts'
+import { closes, type Step } from '../tasks/order.ts'
 import { roomsF, winterMeanF } from './winter.ts'
-import type { Taken } from '../work/takeoff.ts'
+import type { Taken } from '../tasks/takeoff.ts'
 
 type Figures = Readonly<Record<string, unknown>>
 export interface HouseAir {

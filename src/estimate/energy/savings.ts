@@ -10,9 +10,9 @@ import { carbon, fuels } from '../../reference/fuels.ts'
 import { fromRow, sourceOf } from '../../reference/table.ts'
 import { ENDS, ranged, type End, type Range } from '../../scope/air-cut.ts'
 import { assumed, exactly, given, row, total, totalOf, work, type Quantity } from '../../units/quantity.ts'
-import type { Step } from '../work/order.ts'
+import type { Step } from '../tasks/order.ts'
 import { partIds, type PartId } from '../money/part-prices.ts'
-import type { Taken } from '../work/takeoff.ts'
+import type { Taken } from '../tasks/takeoff.ts'
 import { roomsF, winterMeanF } from './winter.ts'
 
 type Figures = Readonly<Record<string, unknown>>

@@ -5,7 +5,7 @@ import type { Product } from '../../books/books.ts'
 import { priceAt } from '../../books/price-at.ts'
 import { byText } from '../../findings/finding.ts'
 import { total, work, type Line, type Quantity } from '../../units/quantity.ts'
-import type { Step } from '../work/order.ts'
+import type { Step } from '../tasks/order.ts'
 
 export interface MaterialLine {
   readonly product: Product

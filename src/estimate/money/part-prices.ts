@@ -5,7 +5,7 @@ import type { Books } from '../../books/books.ts'
 import { total, work, type Quantity } from '../../units/quantity.ts'
 import type { Phase } from '../../scope/kind.ts'
 import type { MaterialLine } from './bill.ts'
-import type { Step } from '../work/order.ts'
+import type { Step } from '../tasks/order.ts'
 
 export const partIds = ['air', 'ducts', 'ceiling'] as const
 export type PartId = (typeof partIds)[number]

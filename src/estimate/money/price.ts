@@ -7,8 +7,8 @@ import type { JobFile } from '../../job/job-file.ts'
 import { exactly, given, total, totalOf, work, type Line, type Quantity } from '../../units/quantity.ts'
 import type { Task } from '../../scope/kind.ts'
 import { bill, type MaterialLine } from './bill.ts'
-import { merged, type Step } from '../work/order.ts'
-import { contingencyOf, type RiskSeen } from '../work/risks.ts'
+import { merged, type Step } from '../tasks/order.ts'
+import { contingencyOf, type RiskSeen } from '../tasks/risks.ts'
 
 type Cents = Quantity<'cents'>
 /** What the price looks at in a step. */
